@@ -1,0 +1,39 @@
+package org.longsummer.chain.visit;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.Set;
+
+/**
+ * One set of readings taken on one unit at one time, what was seen, and the work done after the readings.
+ *
+ * @param id unique identifier
+ * @param unitId the unit
+ * @param at the moment
+ * @param offset the place's offset from UTC at that moment
+ * @param technician who read; empty when not noted
+ * @param instruments standard uncertainties of the meters used
+ * @param readings what the instruments said
+ * @param fanSpeed blower speed during the readings
+ * @param powerSource shore power or generator
+ * @param filter the filter as found
+ * @param coil the condenser coil as found
+ * @param icedCoil frost or ice was seen on the evaporator
+ * @param workDone work done after the readings
+ * @param notes free text
+ */
+public record Visit(String id, String unitId, Instant at, ZoneOffset offset, String technician, Instruments instruments,
+        Readings readings, FanSpeed fanSpeed, PowerSource powerSource, FilterLook filter, CoilLook coil, boolean icedCoil,
+        Set<Work> workDone, String notes) {
+
+    /** The UTC day, at whose end what is learned across units closes. */
+    public LocalDate utcDay() {
+        return at.atOffset(ZoneOffset.UTC).toLocalDate();
+    }
+
+    /** The calendar day at the place. */
+    public LocalDate localDay() {
+        return at.atOffset(offset).toLocalDate();
+    }
+}
