@@ -29,11 +29,6 @@ import org.longsummer.science.uncertainty.Uncertain;
 
 /** Turns the weighed histories of a unit into a verdict. */
 final class Judge {
-    /** A visit that no history explains better than a mistake would is a retake. Share of visits with an unseen mistake (practice). */
-    private static final double MISTAKES = 0.012;
-    /** A mistake puts split and amps anywhere in a wide band: density per unit of ln. */
-    private static final double MISTAKE_SPLIT_DENSITY = 1 / 1.8;
-    private static final double MISTAKE_AMPS_DENSITY = 1 / 1.4;
     private static final double ACT_ABOVE = 0.33;
     private static final double DRIFTING_BELOW = 0.50;
     private static final double LN_CAPACITY_LIMIT = Math.log(0.90);
@@ -69,44 +64,37 @@ final class Judge {
         return new Judged(verdict(departure, findings, retake), lesson);
     }
 
-    /** Weighs and learns, unless a mistake explains the readings better; false then. */
+    /**
+     * Weighs every history and learns. Under each of them the readings may also be a mistake, which says nothing of the unit: that
+     * keeps one bad reading from condemning it. False when a mistake explains the readings better than all histories do.
+     */
     private boolean weigh(List<Finding> findings) {
         List<Trajectory> all = weighing.lattice.trajectories();
-        double[] logs = new double[all.size()];
-        double best = Double.NEGATIVE_INFINITY;
-        for (int i = 0; i < logs.length; i++) {
-            logs[i] = weighing.logLikelihood(all.get(i));
-            best = Math.max(best, logs[i] + all.get(i).logWeight);
-        }
-        double sum = 0;
-        for (int i = 0; i < logs.length; i++) {
-            sum += Math.exp(logs[i] + all.get(i).logWeight - best);
-        }
-        double logExplained = best + Math.log(sum) + Math.log(1 - MISTAKES);
-        boolean[] present = weighing.observation.present();
-        double logMistake = Math.log(MISTAKES) + (present[0] ? Math.log(MISTAKE_SPLIT_DENSITY) : 0)
-                + (present[1] ? Math.log(MISTAKE_AMPS_DENSITY) : 0) + sideChannels(present);
-        if ((present[0] || present[1]) && logMistake > logExplained) {
-            findings.add(new Finding(Mistake.FITS_NOTHING, Field.WHOLE_VISIT, Optional.empty(), true));
-            return false;
-        }
-        for (int i = 0; i < logs.length; i++) {
+        double[] honest = new double[all.size()];
+        double mistaken = new Mistakes(weighing.observation, visit).logDensity();
+        double pMistake = 0;
+        double pHonest = 0;
+        for (int i = 0; i < honest.length; i++) {
             Trajectory t = all.get(i);
-            t.logWeight += logs[i] + weighing.logLooks(t);
+            double log = weighing.logDepartures(t);
+            double best = Math.max(log, mistaken);
+            double good = (1 - Mistakes.SHARE) * Math.exp(log - best);
+            double bad = Mistakes.SHARE * Math.exp(mistaken - best);
+            honest[i] = good / (good + bad);
+            t.logWeight += best + Math.log(good + bad) + weighing.logSide(t);
         }
-        weighing.learn();
+        weighing.lattice.scale();
+        for (int i = 0; i < honest.length; i++) {
+            pHonest += all.get(i).weight * honest[i];
+            pMistake += all.get(i).weight * (1 - honest[i]);
+        }
+        boolean believed = pHonest >= pMistake;
+        weighing.learn(honest, believed);
         weighing.lattice.normalise();
-        return true;
-    }
-
-    private double sideChannels(boolean[] present) {
-        double log = 0;
-        for (int c = 2; c < present.length; c++) {
-            if (present[c]) {
-                log += weighing.single(weighing.lattice.trajectories().get(0), c);
-            }
+        if (!believed) {
+            findings.add(new Finding(Mistake.FITS_NOTHING, Field.WHOLE_VISIT, Optional.empty(), true));
         }
-        return log;
+        return believed;
     }
 
     private Departure departure() {

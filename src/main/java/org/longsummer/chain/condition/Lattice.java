@@ -121,7 +121,7 @@ final class Lattice {
         };
     }
 
-    /** Scales the weights to add up to one, drops what no longer matters. */
+    /** Drops what no longer matters and scales the weights to add up to one. */
     void normalise() {
         double best = Double.NEGATIVE_INFINITY;
         for (Trajectory trajectory : trajectories) {
@@ -137,16 +137,25 @@ final class Lattice {
             kept.sort(Comparator.comparingDouble((Trajectory t) -> -t.logWeight));
             kept = new ArrayList<>(kept.subList(0, MOST));
         }
+        trajectories = kept;
+        scale();
+    }
+
+    /** Scales the weights to add up to one. */
+    void scale() {
+        double best = Double.NEGATIVE_INFINITY;
+        for (Trajectory trajectory : trajectories) {
+            best = Math.max(best, trajectory.logWeight);
+        }
         double sum = 0;
-        for (Trajectory trajectory : kept) {
+        for (Trajectory trajectory : trajectories) {
             trajectory.weight = Math.exp(trajectory.logWeight - best);
             sum += trajectory.weight;
         }
         double logSum = best + Math.log(sum);
-        for (Trajectory trajectory : kept) {
+        for (Trajectory trajectory : trajectories) {
             trajectory.weight /= sum;
             trajectory.logWeight -= logSum;
         }
-        trajectories = kept;
     }
 }
