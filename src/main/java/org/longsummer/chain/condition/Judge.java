@@ -22,6 +22,7 @@ import org.longsummer.chain.screening.Screening;
 import org.longsummer.chain.visit.Visit;
 import org.longsummer.quantity.Current;
 import org.longsummer.quantity.TemperatureDifference;
+import org.longsummer.science.moistair.HylandWexler1983;
 import org.longsummer.science.statistics.Normal;
 import org.longsummer.science.uncertainty.Budget;
 import org.longsummer.science.uncertainty.Component;
@@ -29,27 +30,29 @@ import org.longsummer.science.uncertainty.Uncertain;
 
 /** Turns the weighed histories of a unit into a verdict. */
 final class Judge {
-    /** A visit that no history explains better than a mistake would is a retake. Share of visits with an unseen mistake (practice). */
-    private static final double MISTAKES = 0.012;
-    /** A mistake puts split and amps anywhere in a wide band: density per unit of ln. */
-    private static final double MISTAKE_SPLIT_DENSITY = 1 / 1.8;
-    private static final double MISTAKE_AMPS_DENSITY = 1 / 1.4;
     private static final double ACT_ABOVE = 0.33;
     private static final double DRIFTING_BELOW = 0.50;
     private static final double LN_CAPACITY_LIMIT = Math.log(0.90);
     private static final double LN_AMPS_LIMIT = Math.log(1.10);
     private static final double LIMIT_U = 0.012;
+    /** A runner-up is named from here on. */
+    private static final double RUNNER_UP = 0.15;
 
     private final Weighing weighing;
+    private final Looks looks;
     private final Known known;
     private final boolean first;
+    private final Optional<Trail> trail;
     private final Screening screening;
     private final Visit visit;
     private final Uncertain soundSplit;
     private final Uncertain soundAmps;
 
-    Judge(Weighing weighing, Known known, boolean first) {
+    /** @param trail where the reasons are kept; empty when nobody will ask for them */
+    Judge(Weighing weighing, Looks looks, Known known, boolean first, Optional<Trail> trail) {
         this.weighing = weighing;
+        this.looks = looks;
+        this.trail = trail;
         this.known = known;
         this.first = first;
         this.screening = weighing.expectation.screening();
@@ -58,55 +61,50 @@ final class Judge {
         this.soundAmps = weighing.soundUnit(Channel.AMPS);
     }
 
-    Judged judge() {
+    Judged judge(Optional<Comparison> before) {
         Departure departure = departure();
         List<Finding> findings = new ArrayList<>(screening.findings());
         boolean retake = screening.isRetake();
         if (!retake && !screening.compressorOff()) {
+            trail.ifPresent(t -> t.note(weighing, departure));
             retake = !weigh(findings);
         }
-        Lesson lesson = lesson(retake || screening.compressorOff());
-        return new Judged(verdict(departure, findings, retake), lesson);
+        boolean unusable = retake || screening.compressorOff();
+        Optional<BeforeAfter> change = unusable ? Optional.empty() : before.flatMap(b -> b.with(weighing.observation, visit));
+        return new Judged(verdict(departure, findings, retake, change), lesson(unusable));
     }
 
-    /** Weighs and learns, unless a mistake explains the readings better; false then. */
+    /**
+     * Weighs every history and learns. Under each of them the readings may also be a mistake, which says nothing of the unit: that
+     * keeps one bad reading from condemning it. False when a mistake explains the readings better than all histories do.
+     */
     private boolean weigh(List<Finding> findings) {
         List<Trajectory> all = weighing.lattice.trajectories();
-        double[] logs = new double[all.size()];
-        double best = Double.NEGATIVE_INFINITY;
-        for (int i = 0; i < logs.length; i++) {
-            logs[i] = weighing.logLikelihood(all.get(i));
-            best = Math.max(best, logs[i] + all.get(i).logWeight);
-        }
-        double sum = 0;
-        for (int i = 0; i < logs.length; i++) {
-            sum += Math.exp(logs[i] + all.get(i).logWeight - best);
-        }
-        double logExplained = best + Math.log(sum) + Math.log(1 - MISTAKES);
-        boolean[] present = weighing.observation.present();
-        double logMistake = Math.log(MISTAKES) + (present[0] ? Math.log(MISTAKE_SPLIT_DENSITY) : 0)
-                + (present[1] ? Math.log(MISTAKE_AMPS_DENSITY) : 0) + sideChannels(present);
-        if ((present[0] || present[1]) && logMistake > logExplained) {
-            findings.add(new Finding(Mistake.FITS_NOTHING, Field.WHOLE_VISIT, Optional.empty(), true));
-            return false;
-        }
-        for (int i = 0; i < logs.length; i++) {
+        double[] honest = new double[all.size()];
+        double mistaken = new Mistakes(weighing.observation, visit).logDensity();
+        double pMistake = 0;
+        double pHonest = 0;
+        for (int i = 0; i < honest.length; i++) {
             Trajectory t = all.get(i);
-            t.logWeight += logs[i] + weighing.logLooks(t);
+            double log = weighing.logDepartures(t);
+            double best = Math.max(log, mistaken);
+            double good = (1 - Mistakes.SHARE) * Math.exp(log - best);
+            double bad = Mistakes.SHARE * Math.exp(mistaken - best);
+            honest[i] = good / (good + bad);
+            t.logWeight += best + Math.log(good + bad) + weighing.logSide(t);
         }
-        weighing.learn();
+        weighing.lattice.scale();
+        for (int i = 0; i < honest.length; i++) {
+            pHonest += all.get(i).weight * honest[i];
+            pMistake += all.get(i).weight * (1 - honest[i]);
+        }
+        boolean believed = pHonest >= pMistake;
+        weighing.learn(honest, believed);
         weighing.lattice.normalise();
-        return true;
-    }
-
-    private double sideChannels(boolean[] present) {
-        double log = 0;
-        for (int c = 2; c < present.length; c++) {
-            if (present[c]) {
-                log += weighing.single(weighing.lattice.trajectories().get(0), c);
-            }
+        if (!believed) {
+            findings.add(new Finding(Mistake.FITS_NOTHING, Field.WHOLE_VISIT, Optional.empty(), true));
         }
-        return log;
+        return believed;
     }
 
     private Departure departure() {
@@ -134,7 +132,7 @@ final class Judge {
         return new Budget(lines);
     }
 
-    private Verdict verdict(Departure departure, List<Finding> findings, boolean retake) {
+    private Verdict verdict(Departure departure, List<Finding> findings, boolean retake, Optional<BeforeAfter> change) {
         double[] weights = new double[Condition.OTHER.ordinal() + 1];
         double impact = 0;
         for (Trajectory t : weighing.lattice.trajectories()) {
@@ -146,9 +144,36 @@ final class Judge {
                 : probabilities.of(Condition.NONE) < DRIFTING_BELOW ? State.DRIFTING : State.STEADY;
         Condition condition = screening.compressorOff() ? Condition.NOT_COOLING
                 : state == State.ACT || state == State.DRIFTING ? probabilities.likeliestFault() : Condition.NONE;
-        return new Verdict(departure, state, condition, probabilities, screening.compressorOff() ? 1 : impact,
-                severity(probabilities), since(probabilities), List.of(), List.of(), Optional.empty(), Optional.empty(), findings,
+        boolean asks = trail.isPresent() && !screening.compressorOff();
+        return new Verdict(departure, state, condition, probabilities, screening.compressorOff() ? 1 : impact, evaporatorPart(),
+                severity(probabilities), since(probabilities),
+                asks ? trail.get().about(probabilities.likeliestFault()) : List.of(), cannotTell(probabilities),
+                asks && state != State.RETAKE ? new NextReading(weighing, looks).best() : Optional.empty(), change, findings,
                 known.closing());
+    }
+
+    private EvaporatorPart evaporatorPart() {
+        double filter = 0;
+        double coil = 0;
+        for (Trajectory t : weighing.lattice.trajectories()) {
+            filter += !t.isSound() && t.fault == Fault.FILTER ? t.weight : 0;
+            coil += !t.isSound() && t.fault == Fault.EVAPORATOR_COIL ? t.weight : 0;
+        }
+        return EvaporatorPart.of(filter, coil);
+    }
+
+    /** The likeliest fault and every other that is at least a third as likely and worth a word. */
+    private static List<Condition> cannotTell(Probabilities probabilities) {
+        Condition likeliest = probabilities.likeliestFault();
+        List<Condition> alike = new ArrayList<>();
+        for (Condition condition : Condition.values()) {
+            double p = probabilities.of(condition);
+            if (condition != Condition.NONE && p > RUNNER_UP && p > probabilities.of(likeliest) / 3) {
+                alike.add(condition);
+            }
+        }
+        alike.sort((a, b) -> Double.compare(probabilities.of(b), probabilities.of(a)));
+        return alike.size() > 1 ? List.copyOf(alike) : List.of();
     }
 
     private double impact(Trajectory t) {
@@ -231,7 +256,7 @@ final class Judge {
                 unusable || visit.technician().isEmpty() ? Optional.empty() : Optional.of(TechnicianOffset.key(visit)),
                 Math.exp(o.lnExpected()[0]), UnitBaseline.features(weighing.expectation), moisture,
                 Math.log(weighing.expectation.surroundings().returnAir().relativeHumidity().fraction()
-                        * org.longsummer.science.moistair.HylandWexler1983.saturationPressure(
+                        * HylandWexler1983.saturationPressure(
                                 weighing.expectation.surroundings().returnAir().dryBulb()).pascals()));
     }
 

@@ -45,6 +45,16 @@ final class Lattice {
         normalise();
     }
 
+    private Lattice() {}
+
+    Lattice copy() {
+        Lattice copy = new Lattice();
+        for (Trajectory t : trajectories) {
+            copy.trajectories.add(t.copy());
+        }
+        return copy;
+    }
+
     List<Trajectory> trajectories() {
         return trajectories;
     }
@@ -109,7 +119,7 @@ final class Lattice {
         normalise();
     }
 
-    private static boolean cures(Set<Work> done, Fault fault) {
+    static boolean cures(Set<Work> done, Fault fault) {
         return switch (fault) {
             case CONDENSER_COIL -> done.contains(Work.CONDENSER_COIL);
             case EVAPORATOR_COIL -> done.contains(Work.EVAPORATOR_COIL);
@@ -121,7 +131,7 @@ final class Lattice {
         };
     }
 
-    /** Scales the weights to add up to one, drops what no longer matters. */
+    /** Drops what no longer matters and scales the weights to add up to one. */
     void normalise() {
         double best = Double.NEGATIVE_INFINITY;
         for (Trajectory trajectory : trajectories) {
@@ -137,16 +147,25 @@ final class Lattice {
             kept.sort(Comparator.comparingDouble((Trajectory t) -> -t.logWeight));
             kept = new ArrayList<>(kept.subList(0, MOST));
         }
+        trajectories = kept;
+        scale();
+    }
+
+    /** Scales the weights to add up to one. */
+    void scale() {
+        double best = Double.NEGATIVE_INFINITY;
+        for (Trajectory trajectory : trajectories) {
+            best = Math.max(best, trajectory.logWeight);
+        }
         double sum = 0;
-        for (Trajectory trajectory : kept) {
+        for (Trajectory trajectory : trajectories) {
             trajectory.weight = Math.exp(trajectory.logWeight - best);
             sum += trajectory.weight;
         }
         double logSum = best + Math.log(sum);
-        for (Trajectory trajectory : kept) {
+        for (Trajectory trajectory : trajectories) {
             trajectory.weight /= sum;
             trajectory.logWeight -= logSum;
         }
-        trajectories = kept;
     }
 }

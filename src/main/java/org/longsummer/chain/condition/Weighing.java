@@ -18,8 +18,8 @@ final class Weighing {
     private static final double LOAD_SPLIT = 0.022;
     private static final double LOAD_AMPS = -0.006;
     private static final double LOAD_CAPACITY = -0.02;
-    /** Iced coils tell of the ice: their departures count for almost nothing. */
-    private static final double ICED_VARIANCE = 0.09;
+    /** Iced coils tell of the ice: by channel, the variance with which their departures count. */
+    private static final double[] ICED_VARIANCE = {0.09, 0.004, 0.02, 0};
 
     final Lattice lattice;
     final UnitBaseline baseline;
@@ -87,21 +87,20 @@ final class Weighing {
         return observation.values()[channel] - predict(t, channel) - load[channel] - effect(t, channel);
     }
 
-    /** ln likelihood of the visit's departures under one history. */
-    double logLikelihood(Trajectory t) {
+    /** ln likelihood of the visit's split and amps under one history. */
+    double logDepartures(Trajectory t) {
         boolean[] present = observation.present();
-        double log = present[S] && present[A] ? both(t) : present[S] ? single(t, S) : present[A] ? single(t, A) : 0;
+        return present[S] && present[A] ? both(t) : present[S] ? single(t, S) : present[A] ? single(t, A) : 0;
+    }
+
+    /** ln likelihood of the side readings and looks under one history. */
+    double logSide(Trajectory t) {
+        double log = 0;
         for (int c = 2; c < Channel.COUNT; c++) {
-            if (present[c]) {
+            if (observation.present()[c]) {
                 log += single(t, c);
             }
         }
-        return log;
-    }
-
-    /** ln likelihood of the looks and side readings under one history. */
-    double logLooks(Trajectory t) {
-        double log = 0;
         for (Looks.Look look : looks) {
             log += Math.log(look.likelihood().of(t.isSound() ? null : t.fault, t.severity));
         }
@@ -127,22 +126,29 @@ final class Weighing {
 
     private double extra(Trajectory t, int channel) {
         double u = SIGNATURE_U * effect(t, channel);
-        double iced = channel < 2 && expectation.screening().visit().icedCoil() ? ICED_VARIANCE : 0;
+        double iced = expectation.screening().visit().icedCoil() ? ICED_VARIANCE[channel] : 0;
         return u * u + iced;
     }
 
-    /** Every history learns what the sound unit must be like if it is the true one; the shared covariance narrows. */
-    void learn() {
+    /**
+     * Every history learns what the sound unit must be like if it is the true one; the shared covariance narrows.
+     *
+     * @param honest by history, the probability that the readings are not a mistake
+     * @param believed the readings are more likely honest than not
+     */
+    void learn(double[] honest, boolean believed) {
         int[] made = made();
         if (made.length == 0) {
             return;
         }
         SharedKalmanFilter.Step step = foresight.whenMade(made);
         double[] surprise = new double[made.length];
-        for (Trajectory t : lattice.trajectories()) {
+        List<Trajectory> all = lattice.trajectories();
+        for (int h = 0; h < honest.length; h++) {
+            Trajectory t = all.get(h);
             for (int k = 0; k < made.length; k++) {
                 double share = predicted[made[k]][made[k]] / (predicted[made[k]][made[k]] + extra(t, made[k]));
-                surprise[k] = share * surprise(t, made[k]);
+                surprise[k] = honest[h] * share * surprise(t, made[k]);
             }
             for (int i = 0; i < t.mean.length; i++) {
                 double move = 0;
@@ -152,7 +158,7 @@ final class Weighing {
                 t.mean[i] += move;
             }
         }
-        if (!expectation.screening().visit().icedCoil()) {
+        if (believed && !expectation.screening().visit().icedCoil()) {
             baseline.accept(step);
         }
     }

@@ -1,0 +1,136 @@
+package org.longsummer.store;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.Jdbi;
+import org.longsummer.chain.Assessment;
+import org.longsummer.chain.condition.Verdict;
+import org.longsummer.chain.visit.Unit;
+import org.longsummer.chain.visit.Visit;
+
+/**
+ * Saves visits and judges their units again by replaying all that counts. A visit, the verdicts it changes and its unit's standing are
+ * on disk together or not at all.
+ */
+public final class Judging {
+    private final Jdbi reader;
+    private final Jdbi writer;
+    private final Clock clock;
+
+    Judging(Jdbi reader, Jdbi writer, Clock clock) {
+        this.reader = reader;
+        this.writer = writer;
+        this.clock = clock;
+    }
+
+    /** Saves a visit or a correction. Once this returns {@link Saving.Stored}, it is on disk. */
+    public Saving save(Entry entry) {
+        Entry exact = toMilliseconds(entry);
+        return writer.inTransaction(handle -> obstacle(handle, exact).orElseGet(() -> {
+            Visits.append(handle, List.of(exact), clock.instant());
+            List<Verdict> verdicts = judge(handle, Units.find(handle, exact.visit().unitId()).orElseThrow().unit());
+            return new Saving.Stored(verdictOf(verdicts, exact.visit().id()).orElseThrow());
+        }));
+    }
+
+    /** Marks a visit as no longer counting. */
+    public Withdrawing withdraw(String visitId, String by, String reason) {
+        return writer.inTransaction(handle -> {
+            Optional<RecordedVisit> stored = Visits.find(handle, visitId);
+            if (stored.isEmpty()) {
+                return Withdrawing.UNKNOWN_VISIT;
+            }
+            if (!stored.get().counts()) {
+                return Withdrawing.NO_LONGER_COUNTED;
+            }
+            Visits.withdraw(handle, visitId, new Withdrawal(by, clock.instant().truncatedTo(ChronoUnit.MILLIS), reason));
+            judge(handle, Units.find(handle, stored.get().visit().unitId()).orElseThrow().unit());
+            return Withdrawing.WITHDRAWN;
+        });
+    }
+
+    /** What became of a wish to withdraw a visit. */
+    public enum Withdrawing { WITHDRAWN, NO_LONGER_COUNTED, UNKNOWN_VISIT }
+
+    /** Judges one unit again, for example after its plate was changed. */
+    public void judgeAgain(String unitId) {
+        writer.useTransaction(handle -> Units.find(handle, unitId).ifPresent(unit -> judge(handle, unit.unit())));
+    }
+
+    /** The verdicts of a unit with all their reasons, in order of time; nothing is written. */
+    public List<Verdict> verdicts(String unitId) {
+        return reader.inTransaction(handle -> Units.find(handle, unitId)
+                .map(unit -> assess(handle, unit.unit(), Visits.current(handle, unitId))).orElse(List.of()));
+    }
+
+    /**
+     * What a visit would say if it were saved now; nothing is written. A visit of the same id takes the stored one's place.
+     *
+     * @return empty when its unit is not known
+     */
+    public Optional<Verdict> preview(Visit visit) {
+        return reader.inTransaction(handle -> Units.find(handle, visit.unitId()).flatMap(unit -> {
+            List<Visit> visits = new ArrayList<>(Visits.current(handle, visit.unitId()));
+            visits.removeIf(stored -> stored.id().equals(visit.id()));
+            visits.add(visit);
+            return verdictOf(assess(handle, unit.unit(), visits), visit.id());
+        }));
+    }
+
+    /** Judges a unit by what counts now and writes its verdicts and its standing. */
+    static List<Verdict> judge(Handle handle, Unit unit) {
+        List<Verdict> verdicts = assess(handle, unit, Visits.current(handle, unit.id()));
+        Verdicts.replace(handle, unit.id(), verdicts);
+        Standings.judge(handle, unit.id(), verdicts);
+        return verdicts;
+    }
+
+    private static List<Verdict> assess(Handle handle, Unit unit, List<Visit> visits) {
+        return Assessment.ofUnit(unit, visits, LearnedLevels.all(handle));
+    }
+
+    private static Optional<Saving> obstacle(Handle handle, Entry entry) {
+        Optional<RecordedVisit> sameId = Visits.find(handle, entry.visit().id());
+        if (sameId.isPresent()) {
+            return Optional.of(sameContent(sameId.get().entry(), entry) ? new Saving.AlreadyStored(sameId.get())
+                    : new Saving.IdTaken(sameId.get()));
+        }
+        if (Units.find(handle, entry.visit().unitId()).isEmpty()) {
+            return Optional.of(new Saving.UnknownUnit(entry.visit().unitId()));
+        }
+        return entry.correction().flatMap(correction -> obstacle(handle, entry, correction.correctsId()));
+    }
+
+    private static Optional<Saving> obstacle(Handle handle, Entry entry, String correctsId) {
+        Optional<RecordedVisit> corrected = Visits.find(handle, correctsId)
+                .filter(stored -> stored.visit().unitId().equals(entry.visit().unitId()));
+        if (corrected.isEmpty()) {
+            return Optional.of(new Saving.UnknownVisit(correctsId));
+        }
+        return corrected.get().counts() ? Optional.empty() : Optional.of(new Saving.NoLongerCounts(corrected.get()));
+    }
+
+    /** Whoever hands it over the second time may be somebody else. */
+    private static boolean sameContent(Entry stored, Entry given) {
+        return stored.visit().equals(given.visit()) && stored.typed().equals(given.typed())
+                && stored.correction().equals(given.correction());
+    }
+
+    private static Entry toMilliseconds(Entry entry) {
+        Visit visit = entry.visit();
+        Instant at = visit.at().truncatedTo(ChronoUnit.MILLIS);
+        Visit exact = new Visit(visit.id(), visit.unitId(), at, visit.offset(), visit.technician(), visit.instruments(),
+                visit.readings(), visit.fanSpeed(), visit.powerSource(), visit.filter(), visit.coil(), visit.icedCoil(),
+                visit.workDone(), visit.notes());
+        return new Entry(exact, entry.typed(), entry.savedBy(), entry.correction());
+    }
+
+    private static Optional<Verdict> verdictOf(List<Verdict> verdicts, String visitId) {
+        return verdicts.stream().filter(verdict -> verdict.visit().id().equals(visitId)).findFirst();
+    }
+}

@@ -1,0 +1,139 @@
+package org.longsummer.store;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.longsummer.chain.visit.Visit;
+
+/** On a real file in a directory of its own. */
+class StoreTest {
+    private static final Instant NOW = Instant.parse("2031-06-10T15:00:00.123Z");
+
+    @TempDir
+    Path directory;
+
+    private Store open() {
+        return Store.open(directory.resolve("fleet"), Clock.fixed(NOW, ZoneOffset.UTC));
+    }
+
+    @Test
+    void anEmptyDirectoryBecomesAnEmptyRecord() {
+        try (Store store = open()) {
+            assertEquals(0, store.units().count());
+            assertEquals(List.of(), store.standings().page(YardFilter.ALL, YardOrder.MOST_PRESSING, 0, 50));
+            assertEquals(new YardCounts(0, 0, 0, 0, 0, 0, 0), store.standings().counts(YardFilter.ALL, NOW));
+        }
+        assertTrue(Files.exists(directory.resolve("fleet").resolve(Store.FILE)));
+    }
+
+    @Test
+    void whatWasSavedIsThereAfterARestartExactlyAsItWas() {
+        Entry entry = Samples.entry("v1", "u1", "2031-06-10T14:00:00Z");
+        try (Store store = open()) {
+            store.units().save(Samples.unit("u1"));
+            assertInstanceOf(Saving.Stored.class, store.judging().save(entry));
+        }
+        try (Store store = open()) {
+            assertEquals(Optional.of(Samples.unit("u1")), store.units().find("u1"));
+            assertEquals(List.of(entry.visit()), store.visits().current("u1"));
+            assertEquals(List.of(new RecordedVisit(entry, NOW, Optional.empty(), Optional.empty())), store.visits().record("u1"));
+            assertEquals(1, store.standings().ofUnit("u1").orElseThrow().visitCount());
+            assertEquals("v1", store.verdicts().ofUnit("u1").get(0).visitId());
+        }
+    }
+
+    @Test
+    void theSameVisitSavedTwiceIsStoredOnceAndItSaysSo() {
+        try (Store store = open()) {
+            store.units().save(Samples.unit("u1"));
+            store.judging().save(Samples.entry("v1", "u1", "2031-06-10T14:00:00Z"));
+            assertInstanceOf(Saving.AlreadyStored.class, store.judging().save(Samples.entry("v1", "u1", "2031-06-10T14:00:00Z")));
+            assertInstanceOf(Saving.IdTaken.class, store.judging().save(Samples.entry("v1", "u1", "2031-06-10T14:05:00Z")));
+            assertEquals(1, store.visits().count());
+        }
+    }
+
+    @Test
+    void aCorrectionIsANewRowAndTheOldOneStaysMarked() {
+        try (Store store = open()) {
+            store.units().save(Samples.unit("u1"));
+            store.judging().save(Samples.entry("v1", "u1", "2031-06-10T14:00:00Z"));
+            Entry correction = Samples.correction("v2", "v1", "u1", "2031-06-10T14:01:00Z");
+            assertInstanceOf(Saving.Stored.class, store.judging().save(correction));
+            assertEquals(List.of("v2"), store.visits().current("u1").stream().map(Visit::id).toList());
+            RecordedVisit old = store.visits().find("v1").orElseThrow();
+            assertEquals(Optional.of("v2"), old.correctedBy());
+            assertEquals(Samples.entry("v1", "u1", "2031-06-10T14:00:00Z"), old.entry());
+            assertEquals(correction, store.visits().find("v2").orElseThrow().entry());
+            assertEquals(1, store.standings().ofUnit("u1").orElseThrow().visitCount());
+        }
+    }
+
+    @Test
+    void aSecondCorrectionOfTheSameVisitIsShownNotSwallowed() {
+        try (Store store = open()) {
+            store.units().save(Samples.unit("u1"));
+            store.judging().save(Samples.entry("v1", "u1", "2031-06-10T14:00:00Z"));
+            store.judging().save(Samples.correction("v2", "v1", "u1", "2031-06-10T14:01:00Z"));
+            Saving second = store.judging().save(Samples.correction("v3", "v1", "u1", "2031-06-10T14:02:00Z"));
+            assertEquals(Optional.of("v2"), assertInstanceOf(Saving.NoLongerCounts.class, second).stored().correctedBy());
+            assertEquals(2, store.visits().count());
+        }
+    }
+
+    @Test
+    void aCorrectionMayNotReachAnotherUnitsVisit() {
+        try (Store store = open()) {
+            store.units().save(Samples.unit("u1"));
+            store.units().save(Samples.unit("u2"));
+            store.judging().save(Samples.entry("v1", "u1", "2031-06-10T14:00:00Z"));
+            assertInstanceOf(Saving.UnknownVisit.class,
+                    store.judging().save(Samples.correction("v2", "v1", "u2", "2031-06-10T14:01:00Z")));
+        }
+    }
+
+    @Test
+    void aWithdrawalMarksTheVisitWithWhoWhenAndWhy() {
+        try (Store store = open()) {
+            store.units().save(Samples.unit("u1"));
+            store.judging().save(Samples.entry("v1", "u1", "2031-06-10T14:00:00Z"));
+            assertEquals(Judging.Withdrawing.WITHDRAWN, store.judging().withdraw("v1", "otto", "wrong unit"));
+            assertEquals(Judging.Withdrawing.NO_LONGER_COUNTED, store.judging().withdraw("v1", "otto", "again"));
+            assertEquals(Judging.Withdrawing.UNKNOWN_VISIT, store.judging().withdraw("v9", "otto", "what"));
+            assertEquals(List.of(), store.visits().current("u1"));
+            assertEquals(Optional.of(new Withdrawal("otto", NOW, "wrong unit")), store.visits().record("u1").get(0).withdrawal());
+            Standing standing = store.standings().ofUnit("u1").orElseThrow();
+            assertEquals(0, standing.visitCount());
+            assertTrue(standing.judged().isEmpty());
+            assertEquals(List.of(), store.verdicts().ofUnit("u1"));
+        }
+    }
+
+    @Test
+    void aVisitOfAnUnknownUnitIsNotStored() {
+        try (Store store = open()) {
+            assertEquals(new Saving.UnknownUnit("u9"), store.judging().save(Samples.entry("v1", "u9", "2031-06-10T14:00:00Z")));
+            assertEquals(0, store.visits().count());
+        }
+    }
+
+    @Test
+    void aSerialIsFoundThoughItsLettersLookLikeDigits() {
+        try (Store store = open()) {
+            store.units().save(Samples.unit("7"));
+            assertEquals(List.of(Samples.unit("7")), store.units().withSerialLike("50151 7"));
+            assertEquals(1, store.standings().count(YardFilter.ALL.containing("5o1-51")));
+            assertEquals(0, store.standings().count(YardFilter.ALL.containing("100%")));
+        }
+    }
+}
