@@ -22,8 +22,8 @@ final class Looks {
     private static final double HEAVY_FROM = 0.72;
     private static final double LOOK_SPREAD = 0.24;
     /** Share of looks that say nothing: poor light, another opinion of "light". */
-    private static final double LAPSE = 0.10;
-    private static final double[] LAPSE_SHARES = {0.70, 0.27, 0.03};
+    private static final double LAPSE = 0.20;
+    private static final double[] LAPSE_SHARES = {0.72, 0.26, 0.02};
     private static final double FILTER_SPREAD = 0.28;
     /** Room air minus return air of a sound unit, °F: 0 with the spread of two probes and an uneven room. */
     static final double ROOM_SPREAD = 1.3;
