@@ -60,7 +60,7 @@ final class SurroundingsReader {
         this.usualVolts = usualVolts;
         this.unit = screening.unit();
         this.visit = screening.visit();
-        this.readings = visit.readings();
+        this.readings = screening.usable();
         this.returnDryBulb = trusted(screening, Field.RETURN_DRY_BULB, readings.returnDryBulb());
         this.ambientDryBulb = trusted(screening, Field.AMBIENT_DRY_BULB, readings.ambientDryBulb());
         this.pressure = StandardAtmosphere.pressure(unit.altitude());
