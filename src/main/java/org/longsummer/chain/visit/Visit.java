@@ -18,7 +18,7 @@ import java.util.Set;
  * @param fanSpeed blower speed during the readings
  * @param powerSource shore power or generator
  * @param filter the filter as found
- * @param coil the condenser coil as found
+ * @param coil the coils as found, the dirtier of the two
  * @param icedCoil frost or ice was seen on the evaporator
  * @param workDone work done after the readings
  * @param notes free text
