@@ -36,7 +36,7 @@ export function say(verdict) {
 }
 
 function question(verdict, problems, names) {
-  for (const name of [...names, 'filter_condition', 'coil_condition', 'fan_speed', 'power_source']) {
+  for (const name of [...names, 'filter_condition', 'coil_condition', 'iced_coil', 'fan_speed', 'power_source']) {
     const box = byId(name);
     const given = box?.name ?? name;
     const said = [...problems.filter(problem => problem.field === given).map(problem => `${problem.limit} ${problem.remedy}`),

@@ -98,7 +98,8 @@ async function lay() {
   form.hidden = false;
   if (!corrects) layClock(unitId, minutes => {
     const box = byId('run_minutes');
-    if (box.dataset.byHand || box.value === String(minutes)) return;
+    const read = box.value && (byId('supply_db').value || byId('amps').value);
+    if (read || box.dataset.byHand || box.value === String(minutes)) return;
     box.value = String(minutes);
     changed();
   });

@@ -25,6 +25,9 @@ final class BoxNames {
             case CONDENSER_LEAVING -> "condenser_leaving_db";
             case FAN_ONLY_AMPS -> "fan_only_amps";
             case START_PEAK -> "start_amps";
+            case FILTER -> "filter_condition";
+            case COIL -> "coil_condition";
+            case ICED_COIL -> "iced_coil";
             case WHOLE_VISIT -> "";
         };
     }

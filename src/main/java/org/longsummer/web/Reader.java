@@ -21,6 +21,15 @@ final class Reader {
         throw new Refused(400, List.of(new Problem("system", given, "Either us or si.", "Leave it out for us.")));
     }
 
+    /** The body's JSON as a record. */
+    static <T> T body(Context request, Class<T> kind) {
+        if (request.body().isBlank() || request.body().strip().equals("null")) {
+            throw new Refused(400, List.of(new Problem("", request.body(), "A JSON object belongs in the body.",
+                    "Send the names of the boxes and their texts.")));
+        }
+        return request.bodyAsClass(kind);
+    }
+
     /** A parameter's text, when it is there and not blank. */
     static Optional<String> text(Context request, String parameter) {
         return Optional.ofNullable(request.queryParam(parameter)).map(String::strip).filter(text -> !text.isEmpty());

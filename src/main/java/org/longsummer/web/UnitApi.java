@@ -53,7 +53,7 @@ final class UnitApi {
     }
 
     void add(Context request) {
-        UnitForm form = new UnitForm(request.bodyAsClass(Form.class).boxes());
+        UnitForm form = new UnitForm(Reader.body(request, Form.class).boxes());
         FleetUnit unit = form.unit(freeId(form.label()), store.depots().named(form.depot()).flatMap(depot -> depot.altitude()));
         store.units().save(unit);
         request.status(201).json(new Added(unit.id()));

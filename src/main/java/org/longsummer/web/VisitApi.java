@@ -64,7 +64,7 @@ final class VisitApi {
     void judge(Context request) {
         UnitSystem system = Reader.system(request);
         FleetUnit unit = UnitApi.find(store, request.pathParam("unit"));
-        Form form = request.bodyAsClass(Form.class);
+        Form form = Reader.body(request, Form.class);
         VisitForm boxes = new VisitForm(form.boxes(), clock);
         Visit draft = boxes.visit(form.id() == null ? "draft" : form.id(), unit.id(), zone(unit));
         Optional<Verdict> verdict = store.judging().preview(draft);
@@ -92,7 +92,7 @@ final class VisitApi {
 
     void withdraw(Context request) {
         String visitId = request.pathParam("visit");
-        WithdrawalForm form = request.bodyAsClass(WithdrawalForm.class);
+        WithdrawalForm form = Reader.body(request, WithdrawalForm.class);
         Boxes boxes = new Boxes(Map.of("by", form.by() == null ? "" : form.by(), "reason", form.reason() == null ? "" : form.reason()));
         String by = boxes.text("by", 80);
         String reason = boxes.text("reason", 4000);
@@ -115,7 +115,7 @@ final class VisitApi {
 
     private void save(Context request, FleetUnit unit, Optional<String> corrects) {
         UnitSystem system = Reader.system(request);
-        Form form = request.bodyAsClass(Form.class);
+        Form form = Reader.body(request, Form.class);
         String id = form.id() == null ? "" : form.id();
         if (!id.matches("[A-Za-z0-9_-]{1," + LONGEST_ID + "}")) {
             throw new Refused(422, List.of(new Problem("id", id, "A visit needs an id of letters and digits, made by whoever sends it.",

@@ -61,6 +61,7 @@ final class YardApi {
             boolean toRetake, String likely, String impact, Optional<String> since, Optional<String> lastVisitAt, int visitCount) {}
 
     void show(Context request) {
+        Reader.system(request);
         LocalDate since = Reader.text(request, "since").map(this::day).orElseGet(this::seasonStart);
         YardFilter place = place(request);
         YardFilter filter = narrowed(place, request, since);
