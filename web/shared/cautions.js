@@ -26,6 +26,12 @@ export const MEASURING = [MAINS, ROOF, GENERATOR];
 export const forWork = works => [...new Set(works.flatMap(work => BY_WORK[work] ?? []))];
 export const forCondition = condition => BY_CONDITION[condition] ?? [];
 
+/** The same, folded to one line that names the dangers. */
+export function foldedCautions(cautions, line) {
+  return element('aside', { class: 'cautions', 'aria-label': 'Cautions' }, element('details', {}, element('summary', {}, line),
+    element('ul', {}, cautions.map(caution => element('li', {}, caution)))));
+}
+
 /** Nothing when there is nothing to be careful about. */
 export function cautionBox(cautions) {
   if (!cautions.length) return undefined;

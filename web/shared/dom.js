@@ -1,5 +1,7 @@
 // Makes elements. Text is always set as text, never as markup.
 
+const present = children => children.flat(Infinity).filter(child => child !== undefined && child !== null && child !== '');
+
 /** element('p', {class: 'quiet'}, 'text', otherElement); an attribute that is undefined, null or false is left out. */
 export function element(name, attributes = {}, ...children) {
   const made = document.createElement(name);
@@ -8,7 +10,7 @@ export function element(name, attributes = {}, ...children) {
     if (key.startsWith('on')) made.addEventListener(key.slice(2), value);
     else made.setAttribute(key, value === true ? '' : value);
   }
-  made.append(...children.flat().filter(child => child !== undefined && child !== null && child !== ''));
+  made.append(...present(children));
   return made;
 }
 
@@ -16,7 +18,7 @@ export const byId = id => document.getElementById(id);
 
 /** Puts these children in the place of whatever the element held. */
 export function fill(target, ...children) {
-  target.replaceChildren(...children.flat().filter(child => child !== undefined && child !== null && child !== ''));
+  target.replaceChildren(...present(children));
   return target;
 }
 

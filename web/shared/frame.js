@@ -4,7 +4,7 @@ import { byId, element, fill } from './dom.js';
 import { chooseSystem, system } from './reader.js';
 import { get } from './api.js';
 
-const PAGES = [['yard', 'Yard'], ['visit', 'New visit'], ['new-unit', 'New unit'], ['import', 'Bring files']];
+const PAGES = [['yard', 'Yard'], ['visit', 'New visit'], ['new-unit', 'New unit'], ['import', 'Files']];
 
 function head(current) {
   const links = PAGES.map(([folder, title]) =>

@@ -66,25 +66,40 @@ export const limits = {
   },
 };
 
-/** An upright line with its words for each piece of work done. */
+const WORDS = '14px system-ui, sans-serif';
+const ROW = 18;
+const MOST_ROWS = 3;
+
+/** How many rows the words of the work done may need above the chart. */
+export const rowsOf = work => Math.max(1, Math.min(MOST_ROWS, work.length));
+
+/** Where each text begins: in the first row with room, kept within the chart. */
+function placeWords(ctx, work, x, left, right) {
+  const ends = Array(MOST_ROWS).fill(-Infinity);
+  return work.map(({ x: at, text }) => {
+    const pixel = x.getPixelForValue(at);
+    const width = ctx.measureText(text).width;
+    const from = Math.max(left, Math.min(pixel - 2, right - width));
+    const row = Math.max(0, ends.findIndex(end => end + 10 < from));
+    ends[row] = from + width;
+    return { pixel, from, row, text };
+  });
+}
+
+/** An upright line for each piece of work done; its words above the chart that is asked to name them. */
 export const workMarks = {
   id: 'workMarks',
   beforeDatasetsDraw(chart) {
-    const { work, ink, soft } = settings(chart);
-    const { ctx, chartArea: { top, bottom }, scales: { x } } = chart;
+    const { work, named, ink, soft } = settings(chart);
+    const { ctx, chartArea: { top, bottom, left, right }, scales: { x } } = chart;
     ctx.save();
     ctx.strokeStyle = soft;
     ctx.fillStyle = ink;
     ctx.lineWidth = 1.5;
-    ctx.font = '13px system-ui, sans-serif';
-    for (const { x: at, text } of work) {
-      const pixel = x.getPixelForValue(at) + 3;
-      line(ctx, pixel, top, pixel, bottom);
-      ctx.save();
-      ctx.translate(pixel + 4, top + 2);
-      ctx.rotate(Math.PI / 2);
-      ctx.fillText(text, 0, 0);
-      ctx.restore();
+    ctx.font = WORDS;
+    for (const { pixel, from, row, text } of placeWords(ctx, work, x, left, right)) {
+      line(ctx, pixel, named ? top - row * ROW - 4 : top, pixel, bottom);
+      if (named) ctx.fillText(text, from, top - row * ROW - 6);
     }
     ctx.restore();
   },

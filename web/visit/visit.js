@@ -2,7 +2,7 @@
 
 import { byId, element, fill } from '../shared/dom.js';
 import { get, newId, part, post } from '../shared/api.js';
-import { cautionBox, forCondition, forWork, MEASURING } from '../shared/cautions.js';
+import { cautionBox, foldedCautions, forCondition, forWork, MEASURING } from '../shared/cautions.js';
 import { layFrame, sayFailure, unitsChoice } from '../shared/frame.js';
 import { clearProblems, showProblems } from '../shared/problems.js';
 import { chooseSystem, draft, dropDraft, keepDraft, rememberTechnician, rememberUnit, system, technician } from '../shared/reader.js';
@@ -85,15 +85,15 @@ async function lay() {
   rememberUnit(unitId);
   document.title = `${corrects ? 'Correct a visit' : 'New visit'}: ${blank.unit.label} – Longsummer`;
   byId('title').textContent = corrects ? 'Correct a visit' : again ? 'Read again' : 'New visit';
-  fill(byId('unit'), element('a', { href: `../unit/?unit=${part(unitId)}` }, blank.unit.label),
-    ` ${[blank.unit.depot, blank.unit.vehicle, blank.unit.roof_position].filter(Boolean).join(' · ')} `, element('a', { href: './' }, 'another unit'));
+  fill(byId('unit'), element('a', { class: 'button', href: `../unit/?unit=${part(unitId)}` }, blank.unit.label), element('a', { href: './' }, 'another unit'),
+    element('span', {}, [blank.unit.depot, blank.unit.vehicle, blank.unit.roof_position].filter(Boolean).join(' · ')));
   layFields();
   id = newId();
   fillBoxes(await firstTexts(blank));
   showLast(blank);
   fill(byId('units'), unitsChoice('system-choice'));
   nameBoxes(system());
-  fill(byId('cautions'), cautionBox(MEASURING));
+  fill(byId('cautions'), foldedCautions(MEASURING, 'Mains, roof, generator: read this before you measure'));
   byId('correction').hidden = !corrects;
   form.hidden = false;
   if (!corrects) layClock(unitId, minutes => {

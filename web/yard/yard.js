@@ -59,7 +59,7 @@ function likely(row) {
 function rowOf(row) {
   return element('li', { class: row.state },
     element('p', {}, element('span', { class: stateClass(row.state) }, stateText(row.state)),
-      row.to_retake ? element('span', { class: 'retake-mark' }, element('br'), element('span', { class: 'state retake' }, 'retake')) : ''),
+      row.to_retake ? element('span', { class: 'retake-mark' }, 'last reading: ', element('span', { class: 'state retake' }, 'retake')) : ''),
     element('div', {}, element('a', { class: 'unit-link', href: `../unit/?unit=${part(row.unit_id)}` }, row.label),
       element('p', { class: 'where' }, place(row)), row.in_service ? '' : element('p', {}, 'out of service')),
     element('div', { class: 'likely' }, likely(row)),

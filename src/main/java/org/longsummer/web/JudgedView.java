@@ -21,7 +21,7 @@ import org.longsummer.science.uncertainty.Uncertain;
  * @param expanded two standard uncertainties of measured minus expected
  * @param departure measured over expected; absent when there is nothing to compare
  * @param budget where the uncertainty comes from, largest first
- * @param text for example {@code 16.5 °F, expected 19.8 ± 2.4}
+ * @param text for example {@code 16.5 °F, expected 19.8 ± 2.4 °F}
  */
 record JudgedView(Optional<Shown> measured, Optional<Shown> expected, Optional<Shown> expanded, Optional<DepartureView> departure,
         List<BudgetLine> budget, String text) {
@@ -82,7 +82,7 @@ record JudgedView(Optional<Shown> measured, Optional<Shown> expected, Optional<S
     }
 
     private static String text(Optional<Shown> measured, Optional<Shown> expected, Optional<Shown> expanded) {
-        String expectation = expected.map(value -> "expected " + withoutUnit(value) + " ± " + expanded.map(Shown::text).orElse("")).orElse("");
+        String expectation = expected.map(value -> "expected " + withoutUnit(value) + " ±\u00a0" + expanded.map(Shown::text).orElse("")).orElse("");
         if (measured.isEmpty()) {
             return expectation;
         }
@@ -112,8 +112,9 @@ record JudgedView(Optional<Shown> measured, Optional<Shown> expected, Optional<S
         if (line.unit().equals("K")) {
             return Shown.uncertainty(new TemperatureDifference(line.standardUncertainty()), system).text();
         }
-        double number = line.standardUncertainty();
+        boolean share = line.unit().equals("1");
+        double number = share ? 100 * line.standardUncertainty() : line.standardUncertainty();
         int decimals = number >= 9.95 ? 0 : number >= 0.95 ? 1 : number >= 0.095 ? 2 : 3;
-        return (Decimal.text(number, decimals) + " " + line.unit()).strip();
+        return (Decimal.text(number, decimals) + " " + (share ? "%" : line.unit())).strip();
     }
 }
