@@ -59,11 +59,9 @@ final class Sheet {
         try (CsvReader<CsvRecord> reader = CsvReader.builder().fieldSeparator(separator).skipEmptyLines(false).extraFieldStrategy(FieldMismatchStrategy.IGNORE)
                 .missingFieldStrategy(FieldMismatchStrategy.IGNORE).allowUnclosedQuote(false).ofCsvRecord(text)) {
             Iterator<CsvRecord> records = reader.iterator();
+            boolean usable = records.hasNext() ? header(records.next()) : noHeader();
             number = 1;
-            if (!records.hasNext() || !header(records.next())) {
-                return;
-            }
-            while (records.hasNext()) {
+            while (usable && records.hasNext()) {
                 number++;
                 row(number, records.next(), rows);
             }
@@ -87,11 +85,15 @@ final class Sheet {
         findings.add(new Problem(name, number, "", "", remedy));
     }
 
+    private boolean noHeader() {
+        whole(0, "there is no header; the first line must name the columns " + String.join(",", layout.known()));
+        return false;
+    }
+
     private boolean header(CsvRecord record) {
         width = record.getFieldCount();
         if (width == 1 && record.getField(0).isBlank()) {
-            whole(0, "there is no header; the first line must name the columns " + String.join(",", layout.known()));
-            return false;
+            return noHeader();
         }
         boolean usable = true;
         for (int i = 0; i < width; i++) {
