@@ -23,8 +23,9 @@ public final class Import {
      */
     public static Intake.Report run(Store store, Optional<Path> unitsFile, Optional<Path> visitsFile, String savedBy, Findings findings,
             Progress progress) throws FileRefused, IOException {
+        boolean isEmpty = store.units().count() == 0;
         Map<String, FleetUnit> units = unitsFile.isEmpty() ? Map.of()
-                : UnitsFile.read(unitsFile.get(), id -> store.units().find(id), findings);
+                : UnitsFile.read(unitsFile.get(), id -> isEmpty ? Optional.empty() : store.units().find(id), findings);
         boolean unitsAreSound = findings.count() == 0;
         if (visitsFile.isPresent()) {
             VisitsFile.read(visitsFile.get(), id -> !unitsAreSound || units.containsKey(id) || store.units().find(id).isPresent(),

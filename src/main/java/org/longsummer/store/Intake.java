@@ -16,6 +16,7 @@ import org.longsummer.chain.learning.Closings;
 /** Takes in many units and visits at once: all of them or, when something stands in the way, none. Units come before their visits. */
 public final class Intake {
     private static final int ROWS_AT_ONCE = 500;
+    private static final int UNITS_AT_ONCE = 100;
     private static final int CONFLICTS_LISTED = 200;
 
     private final Handle handle;
@@ -113,9 +114,11 @@ public final class Intake {
     Report finish(Closings closings, Consumer<String> unitJudged) {
         flushVisits();
         if (idsTaken.isEmpty()) {
-            for (String unitId : toJudge) {
-                Judging.judge(handle, Units.find(handle, unitId).orElseThrow().unit(), closings);
-                unitJudged.accept(unitId);
+            List<String> ids = List.copyOf(toJudge);
+            for (int from = 0; from < ids.size(); from += UNITS_AT_ONCE) {
+                List<String> some = ids.subList(from, Math.min(from + UNITS_AT_ONCE, ids.size()));
+                Judging.judge(handle, Units.among(handle, some).stream().map(FleetUnit::unit).toList(), closings);
+                some.forEach(unitJudged);
             }
             return new Report(unitsAdded, unitsChanged, visitsStored, visitsAlreadyStored, List.of());
         }

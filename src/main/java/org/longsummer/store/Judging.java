@@ -4,7 +4,9 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.jdbi.v3.core.Handle;
@@ -101,14 +103,17 @@ public final class Judging {
     }
 
     private List<Verdict> judge(Handle handle, Unit unit) {
-        return judge(handle, unit, learned.all());
+        return judge(handle, List.of(unit), learned.all()).get(unit.id());
     }
 
-    /** Judges a unit by what counts now and writes its verdicts and its standing. */
-    static List<Verdict> judge(Handle handle, Unit unit, Closings closings) {
-        List<Verdict> verdicts = Assessment.ofUnit(unit, Visits.current(handle, unit.id()), closings);
-        Verdicts.replace(handle, unit.id(), verdicts);
-        Standings.judge(handle, unit.id(), verdicts);
+    /** Judges units by what counts now and writes their verdicts and their standings; returns the verdicts by unit. */
+    static Map<String, List<Verdict>> judge(Handle handle, List<Unit> units, Closings closings) {
+        Map<String, List<Visit>> visits = Visits.currentByUnit(handle, units.stream().map(Unit::id).toList());
+        Map<String, List<Verdict>> verdicts = new LinkedHashMap<>();
+        units.forEach(unit -> verdicts.put(unit.id(),
+                Assessment.ofUnit(unit, visits.getOrDefault(unit.id(), List.of()), closings)));
+        Verdicts.replace(handle, verdicts);
+        Standings.judge(handle, verdicts);
         return verdicts;
     }
 

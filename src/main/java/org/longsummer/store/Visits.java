@@ -2,6 +2,7 @@ package org.longsummer.store;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
@@ -47,9 +48,17 @@ public final class Visits {
     }
 
     static List<Visit> current(Handle handle, String unitId) {
-        return handle.createQuery("select " + VisitRow.JUDGED_COLUMNS
-                + " from visit v join instruments i on i.id = v.instruments_id where v.unit_id = :unit and" + COUNTS
-                + " order by v.visited_at_ms, v.id").bind("unit", unitId).map(VisitRow::read).list();
+        return currentByUnit(handle, List.of(unitId)).getOrDefault(unitId, List.of());
+    }
+
+    /** The visits that count of some units, by unit, in order of time; a unit without any is absent. */
+    static Map<String, List<Visit>> currentByUnit(Handle handle, Collection<String> unitIds) {
+        Map<String, List<Visit>> visits = new HashMap<>();
+        handle.createQuery("select " + VisitRow.JUDGED_COLUMNS
+                + " from visit v join instruments i on i.id = v.instruments_id where v.unit_id in (<units>) and" + COUNTS
+                + " order by v.unit_id, v.visited_at_ms, v.id").bindList("units", List.copyOf(unitIds)).map(VisitRow::read)
+                .forEach(visit -> visits.computeIfAbsent(visit.unitId(), id -> new ArrayList<>()).add(visit));
+        return visits;
     }
 
     /** All rows of a unit in order of time, the corrected and the withdrawn too, each with its marking. */
