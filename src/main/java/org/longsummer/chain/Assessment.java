@@ -1,21 +1,27 @@
 package org.longsummer.chain;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
-import java.util.Optional;
-import org.longsummer.chain.condition.Condition;
-import org.longsummer.chain.condition.Probabilities;
-import org.longsummer.chain.condition.State;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Consumer;
+import org.longsummer.chain.condition.History;
+import org.longsummer.chain.condition.Judged;
 import org.longsummer.chain.condition.Verdict;
-import org.longsummer.chain.departure.Departure;
+import org.longsummer.chain.learning.Closer;
 import org.longsummer.chain.learning.Closings;
-import org.longsummer.chain.screening.Screener;
-import org.longsummer.chain.screening.Screening;
+import org.longsummer.chain.learning.Lesson;
 import org.longsummer.chain.visit.Unit;
 import org.longsummer.chain.visit.Visit;
 
 /** The whole chain, from visits to verdicts. */
 public final class Assessment {
+    private static final Comparator<Visit> IN_ORDER = Comparator.comparing(Visit::at).thenComparing(Visit::id);
+
     private Assessment() {}
 
     /**
@@ -25,16 +31,46 @@ public final class Assessment {
      * @return one verdict a visit, in order of time
      */
     public static List<Verdict> ofUnit(Unit unit, List<Visit> visits, Closings closings) {
-        List<Verdict> verdicts = new ArrayList<>();
-        for (Visit visit : visits) {
-            Screening screening = Screener.screen(unit, visit);
-            double[] weights = new double[9];
-            weights[0] = 1;
-            verdicts.add(new Verdict(new Departure(screening, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty()),
-                    screening.isRetake() ? State.RETAKE : State.STEADY, Condition.NONE, Probabilities.of(weights), 0,
-                    Optional.empty(), Optional.empty(), List.of(), List.of(), Optional.empty(), Optional.empty(), screening.findings(),
-                    closings.lastBefore(visit.utcDay())));
+        return replay(unit, visits, closings).stream().map(Judged::verdict).toList();
+    }
+
+    /** Like {@link #ofUnit}, with what each visit teaches across units. */
+    public static List<Judged> replay(Unit unit, List<Visit> visits, Closings closings) {
+        History history = new History(unit, true);
+        List<Visit> ordered = new ArrayList<>(visits);
+        ordered.sort(IN_ORDER);
+        List<Judged> all = new ArrayList<>(ordered.size());
+        for (List<Visit> moment : Moments.of(ordered)) {
+            all.addAll(Moments.judge(history, moment, closings));
         }
-        return verdicts;
+        return all;
+    }
+
+    /**
+     * Judges a whole fleet day by day, closing each day behind it. The order of the rows does not matter.
+     *
+     * @param units by their identifiers
+     * @param verdicts gets every verdict, in order of days, then units, then time
+     */
+    public static Closings ofFleet(Map<String, Unit> units, Collection<Visit> visits, Consumer<Verdict> verdicts) {
+        TreeMap<LocalDate, List<Visit>> days = new TreeMap<>();
+        for (Visit visit : visits) {
+            days.computeIfAbsent(visit.utcDay(), day -> new ArrayList<>()).add(visit);
+        }
+        Closings closings = new Closings();
+        Map<String, History> histories = new HashMap<>();
+        for (Map.Entry<LocalDate, List<Visit>> day : days.entrySet()) {
+            List<Lesson> lessons = new ArrayList<>();
+            day.getValue().sort(Comparator.comparing(Visit::unitId).thenComparing(IN_ORDER));
+            for (List<Visit> moment : Moments.of(day.getValue())) {
+                History history = histories.computeIfAbsent(moment.get(0).unitId(), id -> new History(units.get(id), false));
+                for (Judged judged : Moments.judge(history, moment, closings)) {
+                    lessons.add(judged.lesson());
+                    verdicts.accept(judged.verdict());
+                }
+            }
+            closings.add(day.getKey(), Closer.close(closings, day.getKey(), lessons));
+        }
+        return closings;
     }
 }

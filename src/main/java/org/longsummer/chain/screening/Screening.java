@@ -21,4 +21,15 @@ public record Screening(Unit unit, Visit visit, List<Finding> findings, boolean 
     public boolean isRetake() {
         return findings.stream().anyMatch(Finding::retake);
     }
+
+    /** A box whose value is a mistake: nothing may be made of it. */
+    public boolean isMistaken(Field field) {
+        for (Finding finding : findings) {
+            if (finding.retake() && (finding.field() == field
+                    || finding.mistake() == Mistake.SWAPPED && field == Field.RETURN_DRY_BULB)) {
+                return true;
+            }
+        }
+        return false;
+    }
 }

@@ -1,0 +1,171 @@
+package org.longsummer.chain.condition;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Set;
+import org.longsummer.chain.departure.UnitBaseline;
+import org.longsummer.chain.visit.Work;
+
+/**
+ * A deterministic set of weighted fault histories of one unit. Histories are born at the middle of each interval between visits,
+ * grow at one of a few rates or stand after a sudden step, are weighed by every visit, and are dropped when they no longer matter.
+ * No random numbers: the same visits give the same set.
+ */
+final class Lattice {
+    /** Growth per season of running and how often (practice). */
+    private static final double[] RATES = {0.3, 0.6, 1.2, 2.4};
+    private static final double[] RATE_SHARES = {0.25, 0.35, 0.30, 0.10};
+    private static final double[] STEPS = {0.35, 0.7, 1.1, 1.6};
+    private static final double STEP_SHARE = 0.25;
+    /** Share of units that come with a fault to their first visit: small, since a large one does more harm than any error of physics. */
+    private static final double ARRIVES_FAULTY = 0.06;
+    private static final double[] ARRIVAL_SEVERITIES = {0.25, 0.5, 0.75, 1.0};
+    private static final double[] ARRIVAL_SHARES = {0.35, 0.3, 0.2, 0.15};
+    private static final double ARRIVAL_RATE = 0.5;
+    private static final double LONG_INTERVAL = 0.35;
+    private static final double LOG_NEGLIGIBLE = Math.log(1e-6);
+    private static final int MOST = 260;
+
+    private List<Trajectory> trajectories = new ArrayList<>();
+
+    /** A unit at its first visit. */
+    Lattice(double[] start, long day) {
+        trajectories.add(new Trajectory(null, 0, day, 0, Math.log(1 - ARRIVES_FAULTY), start.clone()));
+        double hazards = 0;
+        for (Fault fault : Fault.ALL) {
+            hazards += fault.hazard();
+        }
+        for (Fault fault : Fault.ALL) {
+            for (int i = 0; i < ARRIVAL_SEVERITIES.length; i++) {
+                double share = ARRIVES_FAULTY * fault.hazard() / hazards * ARRIVAL_SHARES[i];
+                trajectories.add(new Trajectory(fault, ARRIVAL_RATE, day, ARRIVAL_SEVERITIES[i], Math.log(share), start.clone()));
+            }
+        }
+        normalise();
+    }
+
+    private Lattice() {}
+
+    Lattice copy() {
+        Lattice copy = new Lattice();
+        for (Trajectory t : trajectories) {
+            copy.trajectories.add(t.copy());
+        }
+        return copy;
+    }
+
+    List<Trajectory> trajectories() {
+        return trajectories;
+    }
+
+    void renew(List<UnitBaseline.Renewal> renewals) {
+        for (Trajectory trajectory : trajectories) {
+            for (UnitBaseline.Renewal renewal : renewals) {
+                trajectory.mean[renewal.state()] = renewal.mean();
+            }
+        }
+    }
+
+    /** Time passes: faults grow, and new ones may have begun. */
+    void advance(double seasons, long from, long to) {
+        if (seasons <= 0) {
+            return;
+        }
+        int pieces = seasons > LONG_INTERVAL ? (int) Math.min(4, Math.ceil(seasons / LONG_INTERVAL)) : 1;
+        List<Trajectory> born = new ArrayList<>();
+        for (Trajectory trajectory : trajectories) {
+            trajectory.grow(seasons);
+            if (trajectory.fault == null) {
+                for (int piece = 0; piece < pieces; piece++) {
+                    double middle = (piece + 0.5) / pieces;
+                    spawn(born, trajectory, seasons / pieces, seasons * (1 - middle), from + (long) ((to - from) * middle));
+                }
+                double hazards = 0;
+                for (Fault fault : Fault.ALL) {
+                    hazards += fault.hazard();
+                }
+                trajectory.logWeight -= hazards * seasons;
+            }
+        }
+        trajectories.addAll(born);
+        normalise();
+    }
+
+    private static void spawn(List<Trajectory> born, Trajectory parent, double piece, double since, long onset) {
+        for (Fault fault : Fault.ALL) {
+            double log = parent.logWeight + Math.log(fault.hazard() * piece);
+            for (int i = 0; i < RATES.length; i++) {
+                born.add(new Trajectory(fault, RATES[i], onset, Math.min(Trajectory.MOST_SEVERE, RATES[i] * since),
+                        log + Math.log((1 - STEP_SHARE) * RATE_SHARES[i]), parent.mean.clone()));
+            }
+            for (double step : STEPS) {
+                born.add(new Trajectory(fault, 0, onset, step, log + Math.log(STEP_SHARE / STEPS.length), parent.mean.clone()));
+            }
+        }
+    }
+
+    /** Work resets what it resets; a cured fault grows again at its own rate, one that came as a step is gone. */
+    void work(Set<Work> done) {
+        for (int i = 0; i < trajectories.size(); i++) {
+            Trajectory t = trajectories.get(i);
+            if (t.fault != null && cures(done, t.fault)) {
+                t.severity = 0;
+                if (t.rate == 0) {
+                    trajectories.set(i, new Trajectory(null, 0, t.onset, 0, t.logWeight, t.mean));
+                }
+            }
+        }
+        normalise();
+    }
+
+    static boolean cures(Set<Work> done, Fault fault) {
+        return switch (fault) {
+            case CONDENSER_COIL -> done.contains(Work.CONDENSER_COIL);
+            case EVAPORATOR_COIL -> done.contains(Work.EVAPORATOR_COIL);
+            case FILTER -> done.contains(Work.FILTER);
+            case REFRIGERANT, COMPRESSOR -> done.contains(Work.SEALED_SYSTEM);
+            case CAPACITOR -> done.contains(Work.CAPACITOR);
+            case DIVIDER -> done.contains(Work.DIVIDER);
+            case FAN_DRAG -> done.contains(Work.FAN_MOTOR);
+        };
+    }
+
+    /** Drops what no longer matters and scales the weights to add up to one. */
+    void normalise() {
+        double best = Double.NEGATIVE_INFINITY;
+        for (Trajectory trajectory : trajectories) {
+            best = Math.max(best, trajectory.logWeight);
+        }
+        List<Trajectory> kept = new ArrayList<>(trajectories.size());
+        for (Trajectory trajectory : trajectories) {
+            if (trajectory.logWeight - best > LOG_NEGLIGIBLE) {
+                kept.add(trajectory);
+            }
+        }
+        if (kept.size() > MOST) {
+            kept.sort(Comparator.comparingDouble((Trajectory t) -> -t.logWeight));
+            kept = new ArrayList<>(kept.subList(0, MOST));
+        }
+        trajectories = kept;
+        scale();
+    }
+
+    /** Scales the weights to add up to one. */
+    void scale() {
+        double best = Double.NEGATIVE_INFINITY;
+        for (Trajectory trajectory : trajectories) {
+            best = Math.max(best, trajectory.logWeight);
+        }
+        double sum = 0;
+        for (Trajectory trajectory : trajectories) {
+            trajectory.weight = Math.exp(trajectory.logWeight - best);
+            sum += trajectory.weight;
+        }
+        double logSum = best + Math.log(sum);
+        for (Trajectory trajectory : trajectories) {
+            trajectory.weight /= sum;
+            trajectory.logWeight -= logSum;
+        }
+    }
+}

@@ -1,0 +1,179 @@
+package org.longsummer.chain.condition;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.longsummer.chain.screening.Field;
+import org.longsummer.chain.visit.CoilLook;
+import org.longsummer.chain.visit.FilterLook;
+import org.longsummer.chain.visit.Unit;
+import org.longsummer.chain.visit.Visit;
+import org.longsummer.quantity.Quantity;
+import org.longsummer.science.statistics.Normal;
+
+/**
+ * How likely what was seen or read beside split and amps is under each fault and severity.
+ *
+ * <p>Looks are probit curves of severity; all magnitudes are practice or judgement, no published source, save the capacitor's (10 %
+ * under its label: replace, room-unit service manual).
+ */
+final class Looks {
+    private static final double LIGHT_FROM = 0.36;
+    private static final double HEAVY_FROM = 0.72;
+    private static final double LOOK_SPREAD = 0.24;
+    /** Share of looks that say nothing: poor light, another opinion of "light". */
+    private static final double LAPSE = 0.10;
+    private static final double[] LAPSE_SHARES = {0.70, 0.27, 0.03};
+    private static final double FILTER_SPREAD = 0.28;
+    /** Room air minus return air of a sound unit, °F: 0 with the spread of two probes and an uneven room. */
+    static final double ROOM_SPREAD = 1.3;
+    static final double ROOM_PER_SEVERITY = 4;
+    static final double CAPACITOR_LOSS = 0.40;
+    private static final double CAPACITOR_SPREAD = 0.03;
+    private static final double[] USUAL_LABELS = {30, 35, 40, 45, 50, 55, 60};
+
+    private final List<Double> microfarads = new ArrayList<>();
+    private double seasonsSinceFilter = 0.4;
+    private double filterSpread = 0.4;
+
+    Looks copy() {
+        Looks copy = new Looks();
+        copy.microfarads.addAll(microfarads);
+        copy.seasonsSinceFilter = seasonsSinceFilter;
+        copy.filterSpread = filterSpread;
+        return copy;
+    }
+
+    /** Time passes. */
+    void advance(double seasons) {
+        seasonsSinceFilter += seasons;
+    }
+
+    void filterChanged() {
+        seasonsSinceFilter = 0;
+        filterSpread = 0.1;
+    }
+
+    void capacitorChanged() {
+        microfarads.clear();
+    }
+
+    /** Running seasons since the filter was changed, an estimate before the first change. */
+    double seasonsSinceFilter() {
+        return seasonsSinceFilter;
+    }
+
+    void remember(Visit visit) {
+        visit.readings().capacitor().ifPresent(c -> microfarads.add(c.microfarads()));
+    }
+
+    /** The looks and side readings of one visit that say something. */
+    List<Look> of(Unit unit, Visit visit) {
+        List<Look> looks = new ArrayList<>(4);
+        if (visit.coil() != CoilLook.NOT_LOOKED) {
+            looks.add(new Look(Field.COIL, Optional.empty(), "coils seen " + (visit.coil() == CoilLook.CLEAN ? "clean"
+                    : visit.coil() == CoilLook.LIGHT ? "lightly dirty" : "heavily dirty"), (fault, s) -> coil(visit.coil(), dirt(fault, s))));
+        }
+        if (visit.filter() != FilterLook.NOT_LOOKED) {
+            looks.add(new Look(Field.FILTER, Optional.empty(), "filter " + (visit.filter() == FilterLook.CLEAN ? "clean"
+                    : visit.filter() == FilterLook.DIRTY ? "dirty" : "missing"), (fault, s) -> filter(visit.filter(), fault == Fault.FILTER ? s : 0)));
+        }
+        visit.readings().roomDryBulb().ifPresent(room -> visit.readings().returnDryBulb().ifPresent(back -> {
+            double difference = room.minus(back).fahrenheit();
+            looks.add(new Look(Field.ROOM_DRY_BULB, Optional.of(room.minus(back)), "room air minus return air", (fault, s) ->
+                    density(difference, fault == Fault.DIVIDER ? ROOM_PER_SEVERITY * s : 0, ROOM_SPREAD)));
+        }));
+        visit.readings().capacitor().ifPresent(c -> looks.add(new Look(Field.CAPACITOR, Optional.of(c), "run capacitor", (fault, s) ->
+                capacitor(unit, c.microfarads(), fault == Fault.CAPACITOR ? s : 0))));
+        if (visit.icedCoil()) {
+            looks.add(new Look(Field.ICED_COIL, Optional.empty(), "ice on the coil", Looks::iced));
+        }
+        return looks;
+    }
+
+    static double dirt(Fault fault, double s) {
+        return fault == Fault.CONDENSER_COIL || fault == Fault.EVAPORATOR_COIL ? s : 0;
+    }
+
+    static double coil(CoilLook look, double dirt) {
+        double heavy = Normal.cumulative((dirt - HEAVY_FROM) / LOOK_SPREAD);
+        double light = Normal.cumulative((dirt - LIGHT_FROM) / LOOK_SPREAD) - heavy;
+        double seen = switch (look) {
+            case HEAVY -> heavy;
+            case LIGHT -> light;
+            default -> 1 - light - heavy;
+        };
+        int index = look == CoilLook.HEAVY ? 2 : look == CoilLook.LIGHT ? 1 : 0;
+        return (1 - LAPSE) * seen + LAPSE * LAPSE_SHARES[index];
+    }
+
+    double filter(FilterLook look, double restriction) {
+        if (look == FilterLook.MISSING) {
+            return restriction > 0 ? 0.005 : 0.015;
+        }
+        double spread = Math.sqrt(FILTER_SPREAD * FILTER_SPREAD + 0.25 * filterSpread * filterSpread);
+        double dirty = Normal.cumulative((restriction + 0.5 * seasonsSinceFilter - 0.45) / spread);
+        dirty = 0.04 + 0.92 * dirty;
+        return look == FilterLook.DIRTY ? dirty : 1 - dirty;
+    }
+
+    private double capacitor(Unit unit, double reading, double s) {
+        double left = 1 - CAPACITOR_LOSS * Math.min(s, 1.6);
+        if (unit.plate().capacitorLabel().isPresent() && unit.plate().capacitorLabel().get().microfarads() > 0) {
+            return density(reading / unit.plate().capacitorLabel().get().microfarads(), left, CAPACITOR_SPREAD + 0.1 * (1 - left));
+        }
+        double sum = 0;
+        for (double label : USUAL_LABELS) {
+            double prior = labelPrior(label);
+            sum += prior * density(reading / label, left, CAPACITOR_SPREAD + 0.1 * (1 - left)) / label * 40;
+        }
+        return sum;
+    }
+
+    /** Which label it has, by the highest reading before: a capacitor only loses. */
+    private double labelPrior(double label) {
+        if (microfarads.isEmpty()) {
+            return 1.0 / USUAL_LABELS.length;
+        }
+        double highest = 0;
+        for (double m : microfarads) {
+            highest = Math.max(highest, m);
+        }
+        return density(highest / label, 1, CAPACITOR_SPREAD) / 12 + 0.002;
+    }
+
+    /** Ice comes with too little air or too little refrigerant (practice). */
+    private static double iced(Fault fault, double s) {
+        if (fault == null) {
+            return 0.004;
+        }
+        double slope = switch (fault) {
+            case EVAPORATOR_COIL, FILTER -> 0.25;
+            case REFRIGERANT -> 0.25;
+            case FAN_DRAG -> 0.10;
+            case COMPRESSOR, DIVIDER -> 0.01;
+            default -> 0;
+        };
+        return 0.004 + slope * Math.min(s, 1.2) * Math.min(s, 1.2);
+    }
+
+    private static double density(double x, double mean, double spread) {
+        double z = (x - mean) / spread;
+        return Math.exp(-0.5 * z * z) / (spread * 2.5066282746310002) + 0.002 / spread;
+    }
+
+    /**
+     * One look or side reading.
+     *
+     * @param field the box
+     * @param seen the reading, where it is a number
+     * @param words what was seen
+     * @param likelihood of what was seen, by fault (null for none) and severity
+     */
+    record Look(Field field, Optional<Quantity> seen, String words, Likelihood likelihood) {}
+
+    /** Probability or density of what was seen. */
+    interface Likelihood {
+        double of(Fault fault, double severity);
+    }
+}

@@ -1,0 +1,134 @@
+package org.longsummer.science.statistics;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class WeibullLawTest {
+    private static final Weibull LIFE = Weibull.through(5, 0.9, 15, 0.1);
+
+    @Test
+    void goesThroughTheTwoPointsItWasMadeFrom() {
+        assertEquals(0.9, LIFE.survival(5), 1e-12);
+        assertEquals(0.1, LIFE.survival(15), 1e-12);
+    }
+
+    @Test
+    void shapeOneIsTheExponentialWithoutMemory() {
+        Weibull exponential = new Weibull(1, 8);
+        assertEquals(1 / 8.0, exponential.hazard(3), 1e-15);
+        assertEquals(exponential.failingWithin(2, 0), exponential.failingWithin(2, 11), 1e-12);
+        assertEquals(8, exponential.mean(), 1e-8);
+        assertEquals(exponential.median(), exponential.medianResidual(30), 1e-9);
+    }
+
+    @Test
+    void quantileIsTheInverseOfSurvival() {
+        Weibull late = new Weibull(2.2, 9, 1.5);
+        for (double p = 0.01; p < 1; p += 0.07) {
+            assertEquals(1 - p, late.survival(late.quantile(p)), 1e-12);
+        }
+        assertEquals(1, late.survival(1.4), 0);
+        assertEquals(0, late.hazard(1.4), 0);
+    }
+
+    @Test
+    void hazardIsTheSlopeOfItsCumulative() {
+        for (double t = 0.5; t < 20; t += 0.9) {
+            double slope = (LIFE.cumulativeHazard(t + 1e-5) - LIFE.cumulativeHazard(t - 1e-5)) / 2e-5;
+            assertEquals(slope, LIFE.hazard(t), 1e-6 * slope);
+        }
+    }
+
+    @Test
+    void meanIsTheAreaUnderTheSurvival() {
+        double area = 0;
+        for (int i = 0; i < 100_000; i++) {
+            area += LIFE.survival((i + 0.5) * 0.0006) * 0.0006;
+        }
+        assertEquals(area, LIFE.mean(), 1e-6);
+    }
+
+    @Test
+    void gammaHasItsKnownValuesAndRecurrence() {
+        assertEquals(Math.sqrt(Math.PI) / 2, Gamma.of(1.5), 1e-9);
+        assertEquals(1, Gamma.of(1), 1e-9);
+        for (double x = 0.7; x < 12; x += 0.31) {
+            assertEquals(x * Gamma.of(x), Gamma.of(x + 1), 1e-9 * Gamma.of(x + 1));
+        }
+    }
+
+    @Test
+    void halfOfThoseOfAnAgeLiveLongerThanTheMedianResidual() {
+        for (double age = 0; age < 25; age += 2.5) {
+            assertEquals(0.5, LIFE.failingWithin(LIFE.medianResidual(age), age), 1e-12);
+        }
+    }
+
+    @Test
+    void theOlderTheLikelierWhenThingsWearOut() {
+        double before = 0;
+        for (double age = 0.5; age < 25; age++) {
+            double now = LIFE.failingWithin(1, age);
+            assertTrue(now > before);
+            before = now;
+        }
+    }
+
+    @Test
+    void fitFindsTheCurveThatMadeTheLives() {
+        Weibull fit = WeibullFit.of(lives(0)).orElseThrow();
+        assertEquals(LIFE.shape(), fit.shape(), 0.02 * LIFE.shape());
+        assertEquals(LIFE.scale(), fit.scale(), 0.01 * LIFE.scale());
+    }
+
+    /** Units first seen at six years: whoever ignored it would take the survivors for the whole. */
+    @Test
+    void fitKnowsThatLateEntriesHadToSurvive() {
+        List<Lifetime> late = new ArrayList<>(lives(6));
+        late.addAll(lives(0));
+        Weibull fit = WeibullFit.of(late).orElseThrow();
+        assertEquals(LIFE.shape(), fit.shape(), 0.03 * LIFE.shape());
+        assertEquals(LIFE.scale(), fit.scale(), 0.02 * LIFE.scale());
+        List<Lifetime> naive = lives(6).stream().map(life -> new Lifetime(0, life.left(), life.failed())).toList();
+        assertTrue(WeibullFit.of(naive).orElseThrow().shape() > 1.3 * LIFE.shape());
+    }
+
+    @Test
+    void fitIsAtTheTopOfTheLikelihoodAndFollowsTheUnitOfTime() {
+        List<Lifetime> lives = lives(0);
+        Weibull fit = WeibullFit.of(lives).orElseThrow();
+        double top = WeibullFit.logLikelihood(fit, lives);
+        for (double factor : new double[] {0.98, 1.02}) {
+            assertTrue(WeibullFit.logLikelihood(new Weibull(fit.shape() * factor, fit.scale()), lives) < top);
+            assertTrue(WeibullFit.logLikelihood(new Weibull(fit.shape(), fit.scale() * factor), lives) < top);
+        }
+        Weibull days = WeibullFit.of(lives.stream().map(life -> new Lifetime(0, life.left() * 365.25, life.failed())).toList()).orElseThrow();
+        assertEquals(fit.shape(), days.shape(), 1e-9);
+        assertEquals(fit.scale() * 365.25, days.scale(), 1e-6);
+    }
+
+    @Test
+    void nothingIsFittedToLessThanTwoFailures() {
+        assertTrue(WeibullFit.of(List.of()).isEmpty());
+        assertTrue(WeibullFit.of(List.of(Lifetime.failedAt(7), Lifetime.runningAt(9))).isEmpty());
+        assertTrue(WeibullFit.of(List.of(Lifetime.failedAt(7), Lifetime.failedAt(7))).isEmpty());
+        assertThrows(IllegalArgumentException.class, () -> new Lifetime(3, 3, true));
+    }
+
+    /** Evenly spaced quantiles of the life of units seen from an age on, watched for at most nine years. */
+    private static List<Lifetime> lives(double entered) {
+        List<Lifetime> lives = new ArrayList<>();
+        int count = 2000;
+        for (int i = 0; i < count; i++) {
+            double alive = LIFE.survival(entered) * (i + 0.5) / count;
+            double end = LIFE.quantile(1 - alive);
+            lives.add(new Lifetime(entered, Math.min(end, entered + 9), end <= entered + 9));
+        }
+        return lives;
+    }
+}
