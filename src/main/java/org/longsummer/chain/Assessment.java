@@ -36,13 +36,12 @@ public final class Assessment {
 
     /** Like {@link #ofUnit}, with what each visit teaches across units. */
     public static List<Judged> replay(Unit unit, List<Visit> visits, Closings closings) {
-        History history = new History(unit);
+        History history = new History(unit, true);
         List<Visit> ordered = new ArrayList<>(visits);
         ordered.sort(IN_ORDER);
         List<Judged> all = new ArrayList<>(ordered.size());
-        for (Visit visit : ordered) {
-            all.add(history.judge(visit, closings));
-            history.workDone(visit);
+        for (List<Visit> moment : Moments.of(ordered)) {
+            all.addAll(Moments.judge(history, moment, closings));
         }
         return all;
     }
@@ -63,12 +62,12 @@ public final class Assessment {
         for (Map.Entry<LocalDate, List<Visit>> day : days.entrySet()) {
             List<Lesson> lessons = new ArrayList<>();
             day.getValue().sort(Comparator.comparing(Visit::unitId).thenComparing(IN_ORDER));
-            for (Visit visit : day.getValue()) {
-                History history = histories.computeIfAbsent(visit.unitId(), id -> new History(units.get(id)));
-                Judged judged = history.judge(visit, closings);
-                history.workDone(visit);
-                lessons.add(judged.lesson());
-                verdicts.accept(judged.verdict());
+            for (List<Visit> moment : Moments.of(day.getValue())) {
+                History history = histories.computeIfAbsent(moment.get(0).unitId(), id -> new History(units.get(id), false));
+                for (Judged judged : Moments.judge(history, moment, closings)) {
+                    lessons.add(judged.lesson());
+                    verdicts.accept(judged.verdict());
+                }
             }
             closings.add(day.getKey(), Closer.close(closings, day.getKey(), lessons));
         }

@@ -1,6 +1,7 @@
 package org.longsummer.chain.condition;
 
 import java.time.LocalDate;
+import java.util.Optional;
 import org.longsummer.chain.departure.Observation;
 import org.longsummer.chain.departure.UnitBaseline;
 import org.longsummer.chain.expectation.Expectation;
@@ -19,14 +20,35 @@ import org.longsummer.chain.visit.Work;
  * <p>Not saved anywhere: replaying the visits gives it again.
  */
 public final class History {
+    private final boolean explains;
     private Unit unit;
     private UnitBaseline baseline;
     private Lattice lattice;
     private Looks looks = new Looks();
+    private Trail trail = new Trail();
+    private Optional<Comparison> before = Optional.empty();
+    private Optional<Weighing> last = Optional.empty();
     private LocalDate lastDay;
+    private Hemisphere hemisphere = new Hemisphere();
 
-    public History(Unit unit) {
+    /** @param explains keep the reasons and look for the next best reading; leave out for long lists, it costs more than the rest */
+    public History(Unit unit, boolean explains) {
         this.unit = unit;
+        this.explains = explains;
+    }
+
+    /** The same history, to go on from here without changing this one. */
+    public History copy() {
+        History copy = new History(unit, explains);
+        copy.baseline = baseline == null ? null : baseline.copy();
+        copy.lattice = lattice == null ? null : lattice.copy();
+        copy.looks = looks.copy();
+        copy.trail = trail.copy();
+        copy.before = before;
+        copy.last = Optional.empty();
+        copy.lastDay = lastDay;
+        copy.hemisphere = hemisphere.copy();
+        return copy;
     }
 
     /** Judges one visit and learns from it. */
@@ -38,8 +60,9 @@ public final class History {
         prepare(visit, expectation, known);
         Observation observation = Observation.of(expectation, known);
         Weighing weighing = new Weighing(lattice, baseline, looks, expectation, observation);
-        Judged judged = new Judge(weighing, known, first).judge();
+        Judged judged = new Judge(weighing, looks, known, first, explains ? Optional.of(trail) : Optional.empty()).judge(before);
         looks.remember(visit);
+        last = Optional.of(weighing);
         lastDay = visit.localDay();
         return judged;
     }
@@ -47,11 +70,12 @@ public final class History {
     private void prepare(Visit visit, Expectation expectation, Known known) {
         double seasons = 0;
         long today = visit.localDay().toEpochDay();
+        hemisphere.see(visit);
         if (lattice == null) {
             baseline = new UnitBaseline(expectation, known);
             lattice = new Lattice(baseline.start(), today);
         } else {
-            seasons = RunningClock.seasonsBetween(lastDay, visit.localDay());
+            seasons = Math.max(0, hemisphere.clock().seasonsBetween(lastDay, visit.localDay()));
             looks.advance(seasons);
             lattice.advance(seasons, lastDay.toEpochDay(), today);
         }
@@ -64,12 +88,10 @@ public final class History {
             return;
         }
         if (visit.workDone().contains(Work.UNIT_REPLACED)) {
-            unit = unit.replacedOn(visit.localDay());
-            lattice = null;
-            baseline = null;
-            looks = new Looks();
+            startAnew(unit.replacedOn(visit.localDay()));
             return;
         }
+        before = last.map(weighing -> new Comparison(weighing, visit));
         if (visit.workDone().contains(Work.FILTER)) {
             looks.filterChanged();
         }
@@ -79,5 +101,15 @@ public final class History {
         if (lattice != null) {
             lattice.work(visit.workDone());
         }
+    }
+
+    private void startAnew(Unit replacement) {
+        unit = replacement;
+        lattice = null;
+        baseline = null;
+        looks = new Looks();
+        trail = new Trail();
+        before = Optional.empty();
+        last = Optional.empty();
     }
 }

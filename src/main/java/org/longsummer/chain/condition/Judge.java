@@ -22,6 +22,7 @@ import org.longsummer.chain.screening.Screening;
 import org.longsummer.chain.visit.Visit;
 import org.longsummer.quantity.Current;
 import org.longsummer.quantity.TemperatureDifference;
+import org.longsummer.science.moistair.HylandWexler1983;
 import org.longsummer.science.statistics.Normal;
 import org.longsummer.science.uncertainty.Budget;
 import org.longsummer.science.uncertainty.Component;
@@ -34,17 +35,24 @@ final class Judge {
     private static final double LN_CAPACITY_LIMIT = Math.log(0.90);
     private static final double LN_AMPS_LIMIT = Math.log(1.10);
     private static final double LIMIT_U = 0.012;
+    /** A runner-up is named from here on. */
+    private static final double RUNNER_UP = 0.15;
 
     private final Weighing weighing;
+    private final Looks looks;
     private final Known known;
     private final boolean first;
+    private final Optional<Trail> trail;
     private final Screening screening;
     private final Visit visit;
     private final Uncertain soundSplit;
     private final Uncertain soundAmps;
 
-    Judge(Weighing weighing, Known known, boolean first) {
+    /** @param trail where the reasons are kept; empty when nobody will ask for them */
+    Judge(Weighing weighing, Looks looks, Known known, boolean first, Optional<Trail> trail) {
         this.weighing = weighing;
+        this.looks = looks;
+        this.trail = trail;
         this.known = known;
         this.first = first;
         this.screening = weighing.expectation.screening();
@@ -53,15 +61,17 @@ final class Judge {
         this.soundAmps = weighing.soundUnit(Channel.AMPS);
     }
 
-    Judged judge() {
+    Judged judge(Optional<Comparison> before) {
         Departure departure = departure();
         List<Finding> findings = new ArrayList<>(screening.findings());
         boolean retake = screening.isRetake();
         if (!retake && !screening.compressorOff()) {
+            trail.ifPresent(t -> t.note(weighing, departure));
             retake = !weigh(findings);
         }
-        Lesson lesson = lesson(retake || screening.compressorOff());
-        return new Judged(verdict(departure, findings, retake), lesson);
+        boolean unusable = retake || screening.compressorOff();
+        Optional<BeforeAfter> change = unusable ? Optional.empty() : before.flatMap(b -> b.with(weighing.observation, visit));
+        return new Judged(verdict(departure, findings, retake, change), lesson(unusable));
     }
 
     /**
@@ -122,7 +132,7 @@ final class Judge {
         return new Budget(lines);
     }
 
-    private Verdict verdict(Departure departure, List<Finding> findings, boolean retake) {
+    private Verdict verdict(Departure departure, List<Finding> findings, boolean retake, Optional<BeforeAfter> change) {
         double[] weights = new double[Condition.OTHER.ordinal() + 1];
         double impact = 0;
         for (Trajectory t : weighing.lattice.trajectories()) {
@@ -134,9 +144,36 @@ final class Judge {
                 : probabilities.of(Condition.NONE) < DRIFTING_BELOW ? State.DRIFTING : State.STEADY;
         Condition condition = screening.compressorOff() ? Condition.NOT_COOLING
                 : state == State.ACT || state == State.DRIFTING ? probabilities.likeliestFault() : Condition.NONE;
-        return new Verdict(departure, state, condition, probabilities, screening.compressorOff() ? 1 : impact,
-                severity(probabilities), since(probabilities), List.of(), List.of(), Optional.empty(), Optional.empty(), findings,
+        boolean asks = trail.isPresent() && !screening.compressorOff();
+        return new Verdict(departure, state, condition, probabilities, screening.compressorOff() ? 1 : impact, evaporatorPart(),
+                severity(probabilities), since(probabilities),
+                asks ? trail.get().about(probabilities.likeliestFault()) : List.of(), cannotTell(probabilities),
+                asks && state != State.RETAKE ? new NextReading(weighing, looks).best() : Optional.empty(), change, findings,
                 known.closing());
+    }
+
+    private EvaporatorPart evaporatorPart() {
+        double filter = 0;
+        double coil = 0;
+        for (Trajectory t : weighing.lattice.trajectories()) {
+            filter += !t.isSound() && t.fault == Fault.FILTER ? t.weight : 0;
+            coil += !t.isSound() && t.fault == Fault.EVAPORATOR_COIL ? t.weight : 0;
+        }
+        return EvaporatorPart.of(filter, coil);
+    }
+
+    /** The likeliest fault and every other that is at least a third as likely and worth a word. */
+    private static List<Condition> cannotTell(Probabilities probabilities) {
+        Condition likeliest = probabilities.likeliestFault();
+        List<Condition> alike = new ArrayList<>();
+        for (Condition condition : Condition.values()) {
+            double p = probabilities.of(condition);
+            if (condition != Condition.NONE && p > RUNNER_UP && p > probabilities.of(likeliest) / 3) {
+                alike.add(condition);
+            }
+        }
+        alike.sort((a, b) -> Double.compare(probabilities.of(b), probabilities.of(a)));
+        return alike.size() > 1 ? List.copyOf(alike) : List.of();
     }
 
     private double impact(Trajectory t) {
@@ -219,7 +256,7 @@ final class Judge {
                 unusable || visit.technician().isEmpty() ? Optional.empty() : Optional.of(TechnicianOffset.key(visit)),
                 Math.exp(o.lnExpected()[0]), UnitBaseline.features(weighing.expectation), moisture,
                 Math.log(weighing.expectation.surroundings().returnAir().relativeHumidity().fraction()
-                        * org.longsummer.science.moistair.HylandWexler1983.saturationPressure(
+                        * HylandWexler1983.saturationPressure(
                                 weighing.expectation.surroundings().returnAir().dryBulb()).pascals()));
     }
 

@@ -45,6 +45,16 @@ final class Lattice {
         normalise();
     }
 
+    private Lattice() {}
+
+    Lattice copy() {
+        Lattice copy = new Lattice();
+        for (Trajectory t : trajectories) {
+            copy.trajectories.add(t.copy());
+        }
+        return copy;
+    }
+
     List<Trajectory> trajectories() {
         return trajectories;
     }
@@ -109,7 +119,7 @@ final class Lattice {
         normalise();
     }
 
-    private static boolean cures(Set<Work> done, Fault fault) {
+    static boolean cures(Set<Work> done, Fault fault) {
         return switch (fault) {
             case CONDENSER_COIL -> done.contains(Work.CONDENSER_COIL);
             case EVAPORATOR_COIL -> done.contains(Work.EVAPORATOR_COIL);

@@ -2,11 +2,13 @@ package org.longsummer.chain.condition;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.longsummer.chain.screening.Field;
 import org.longsummer.chain.visit.CoilLook;
 import org.longsummer.chain.visit.FilterLook;
 import org.longsummer.chain.visit.Unit;
 import org.longsummer.chain.visit.Visit;
+import org.longsummer.quantity.Quantity;
 import org.longsummer.science.statistics.Normal;
 
 /**
@@ -24,15 +26,23 @@ final class Looks {
     private static final double[] LAPSE_SHARES = {0.70, 0.27, 0.03};
     private static final double FILTER_SPREAD = 0.28;
     /** Room air minus return air of a sound unit, °F: 0 with the spread of two probes and an uneven room. */
-    private static final double ROOM_SPREAD = 1.3;
-    private static final double ROOM_PER_SEVERITY = 4;
-    private static final double CAPACITOR_LOSS = 0.40;
+    static final double ROOM_SPREAD = 1.3;
+    static final double ROOM_PER_SEVERITY = 4;
+    static final double CAPACITOR_LOSS = 0.40;
     private static final double CAPACITOR_SPREAD = 0.03;
     private static final double[] USUAL_LABELS = {30, 35, 40, 45, 50, 55, 60};
 
     private final List<Double> microfarads = new ArrayList<>();
     private double seasonsSinceFilter = 0.4;
     private double filterSpread = 0.4;
+
+    Looks copy() {
+        Looks copy = new Looks();
+        copy.microfarads.addAll(microfarads);
+        copy.seasonsSinceFilter = seasonsSinceFilter;
+        copy.filterSpread = filterSpread;
+        return copy;
+    }
 
     /** Time passes. */
     void advance(double seasons) {
@@ -61,29 +71,31 @@ final class Looks {
     List<Look> of(Unit unit, Visit visit) {
         List<Look> looks = new ArrayList<>(4);
         if (visit.coil() != CoilLook.NOT_LOOKED) {
-            looks.add(new Look(Field.COIL, (fault, s) -> coil(visit.coil(), dirt(fault, s))));
+            looks.add(new Look(Field.COIL, Optional.empty(), "coils seen " + (visit.coil() == CoilLook.CLEAN ? "clean"
+                    : visit.coil() == CoilLook.LIGHT ? "lightly dirty" : "heavily dirty"), (fault, s) -> coil(visit.coil(), dirt(fault, s))));
         }
         if (visit.filter() != FilterLook.NOT_LOOKED) {
-            looks.add(new Look(Field.FILTER, (fault, s) -> filter(visit.filter(), fault == Fault.FILTER ? s : 0)));
+            looks.add(new Look(Field.FILTER, Optional.empty(), "filter " + (visit.filter() == FilterLook.CLEAN ? "clean"
+                    : visit.filter() == FilterLook.DIRTY ? "dirty" : "missing"), (fault, s) -> filter(visit.filter(), fault == Fault.FILTER ? s : 0)));
         }
         visit.readings().roomDryBulb().ifPresent(room -> visit.readings().returnDryBulb().ifPresent(back -> {
             double difference = room.minus(back).fahrenheit();
-            looks.add(new Look(Field.ROOM_DRY_BULB, (fault, s) ->
+            looks.add(new Look(Field.ROOM_DRY_BULB, Optional.of(room.minus(back)), "room air minus return air", (fault, s) ->
                     density(difference, fault == Fault.DIVIDER ? ROOM_PER_SEVERITY * s : 0, ROOM_SPREAD)));
         }));
-        visit.readings().capacitor().ifPresent(c -> looks.add(new Look(Field.CAPACITOR, (fault, s) ->
+        visit.readings().capacitor().ifPresent(c -> looks.add(new Look(Field.CAPACITOR, Optional.of(c), "run capacitor", (fault, s) ->
                 capacitor(unit, c.microfarads(), fault == Fault.CAPACITOR ? s : 0))));
         if (visit.icedCoil()) {
-            looks.add(new Look(Field.ICED_COIL, Looks::iced));
+            looks.add(new Look(Field.ICED_COIL, Optional.empty(), "ice on the coil", Looks::iced));
         }
         return looks;
     }
 
-    private static double dirt(Fault fault, double s) {
+    static double dirt(Fault fault, double s) {
         return fault == Fault.CONDENSER_COIL || fault == Fault.EVAPORATOR_COIL ? s : 0;
     }
 
-    private static double coil(CoilLook look, double dirt) {
+    static double coil(CoilLook look, double dirt) {
         double heavy = Normal.cumulative((dirt - HEAVY_FROM) / LOOK_SPREAD);
         double light = Normal.cumulative((dirt - LIGHT_FROM) / LOOK_SPREAD) - heavy;
         double seen = switch (look) {
@@ -95,7 +107,7 @@ final class Looks {
         return (1 - LAPSE) * seen + LAPSE * LAPSE_SHARES[index];
     }
 
-    private double filter(FilterLook look, double restriction) {
+    double filter(FilterLook look, double restriction) {
         if (look == FilterLook.MISSING) {
             return restriction > 0 ? 0.005 : 0.015;
         }
@@ -154,9 +166,11 @@ final class Looks {
      * One look or side reading.
      *
      * @param field the box
+     * @param seen the reading, where it is a number
+     * @param words what was seen
      * @param likelihood of what was seen, by fault (null for none) and severity
      */
-    record Look(Field field, Likelihood likelihood) {}
+    record Look(Field field, Optional<Quantity> seen, String words, Likelihood likelihood) {}
 
     /** Probability or density of what was seen. */
     interface Likelihood {

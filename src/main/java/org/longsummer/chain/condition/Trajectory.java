@@ -28,6 +28,12 @@ final class Trajectory {
         this.mean = mean;
     }
 
+    Trajectory copy() {
+        Trajectory copy = new Trajectory(fault, rate, onset, severity, logWeight, mean.clone());
+        copy.weight = weight;
+        return copy;
+    }
+
     boolean isSound() {
         return fault == null || severity < AS_GOOD_AS_NONE;
     }

@@ -15,6 +15,7 @@ import org.longsummer.chain.visit.Visit;
  * @param condition the likeliest condition on {@code drifting} and {@code act}, else {@code NONE}
  * @param probabilities of no condition, of the six and of a fault outside them
  * @param probabilityOfImpact that capacity is below 0.90 or amps above 1.10 of the sound unit now
+ * @param evaporatorPart filter or coil, if it is the evaporator's side that is starved
  * @param severity what the fault costs now; absent when there is none to speak of
  * @param since the likeliest day on which it began; absent when there is none to speak of
  * @param evidence what speaks for and against, strongest first
@@ -25,11 +26,16 @@ import org.longsummer.chain.visit.Visit;
  * @param closing the day whose closing of the learned levels was used; absent when nothing had been learned
  */
 public record Verdict(Departure departure, State state, Condition condition, Probabilities probabilities, double probabilityOfImpact,
-        Optional<Severity> severity, Optional<LocalDate> since, List<Evidence> evidence, List<Condition> cannotTell,
+        EvaporatorPart evaporatorPart, Optional<Severity> severity, Optional<LocalDate> since, List<Evidence> evidence, List<Condition> cannotTell,
         Optional<NextBestReading> nextBestReading, Optional<BeforeAfter> beforeAndAfter, List<Finding> findings,
         Optional<LocalDate> closing) {
 
     public Visit visit() {
         return departure.screening().visit();
+    }
+
+    Verdict withFindings(List<Finding> others) {
+        return new Verdict(departure, state, condition, probabilities, probabilityOfImpact, evaporatorPart, severity, since, evidence,
+                cannotTell, nextBestReading, beforeAndAfter, List.copyOf(others), closing);
     }
 }

@@ -107,7 +107,7 @@ final class Weighing {
         return log;
     }
 
-    private double single(Trajectory t, int channel) {
+    double single(Trajectory t, int channel) {
         double variance = predicted[channel][channel] + extra(t, channel);
         double e = surprise(t, channel);
         return -0.5 * (e * e / variance + Math.log(2 * Math.PI * variance));

@@ -10,7 +10,6 @@ import org.longsummer.chain.learning.Known;
 import org.longsummer.chain.learning.TechnicianOffset;
 import org.longsummer.chain.visit.Visit;
 import org.longsummer.science.statistics.SharedKalmanFilter;
-import org.longsummer.science.uncertainty.Budget;
 import org.longsummer.science.uncertainty.Component;
 
 /**
@@ -63,6 +62,18 @@ public final class UnitBaseline {
         variances[RISE] = square(RISE_SPREAD);
         variances[FAN_ONLY] = square(FAN_ONLY_SPREAD);
         filter = new SharedKalmanFilter(variances);
+    }
+
+    private UnitBaseline(UnitBaseline other) {
+        filter = other.filter.copy();
+        start = other.start;
+        day = other.day;
+        technician = other.technician;
+    }
+
+    /** The same baseline, to go on from here without changing this one. */
+    public UnitBaseline copy() {
+        return new UnitBaseline(this);
     }
 
     private static double square(double x) {
@@ -188,11 +199,4 @@ public final class UnitBaseline {
      * @param mean its mean in every history
      */
     public record Renewal(int state, double mean) {}
-
-    /** Builds the budget of a prediction. */
-    static Budget budget(List<Component> visit, List<Component> learned) {
-        List<Component> lines = new ArrayList<>(visit);
-        lines.addAll(learned);
-        return new Budget(lines);
-    }
 }

@@ -31,4 +31,10 @@ public record Lesson(LocalDate enteredOn, double weight, Optional<String> classK
      * @param variance ln²
      */
     public record Residual(double value, double variance) {}
+
+    /** A lesson that teaches nothing. */
+    public Lesson ofNoWeight() {
+        return new Lesson(enteredOn, 0, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
+                Optional.empty(), splitKelvins, features, Optional.empty(), lnVapourPressure);
+    }
 }

@@ -14,7 +14,7 @@ public enum Mistake {
     HOLD_LEFT_ON("is near a start peak: was MAX hold left on?", "Clear the hold and read the running amps."),
     NOT_SETTLED("is too short: the unit has not settled", "Let it run 15 minutes, then read again."),
     BARELY_SETTLED("is short; the answer is less sure", "15 minutes is better."),
-    NOT_SETTLED_UNNOTED("does not fit a settled unit", "Let it run 15 minutes with all registers open, then read again."),
+
     FAN_LOW("was low: split and amps are judged on high", "Set the fan to high, wait 10 minutes, read again."),
     TOO_COOL("is below 60 °F (15.6 °C): the coil may freeze and nothing can be judged", "Read again on a warmer day."),
     COOL_DAY("is below 75 °F (23.9 °C): makers want it warmer; the answer is less sure", "A warmer day is better."),

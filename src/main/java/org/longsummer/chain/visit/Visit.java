@@ -36,4 +36,10 @@ public record Visit(String id, String unitId, Instant at, ZoneOffset offset, Str
     public LocalDate localDay() {
         return at.atOffset(offset).toLocalDate();
     }
+
+    /** Everything alike but the identifier: the same visit saved twice. */
+    public boolean isTwinOf(Visit other) {
+        return equals(new Visit(id, other.unitId, other.at, other.offset, other.technician, other.instruments, other.readings,
+                other.fanSpeed, other.powerSource, other.filter, other.coil, other.icedCoil, other.workDone, other.notes));
+    }
 }

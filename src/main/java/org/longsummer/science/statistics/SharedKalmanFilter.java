@@ -20,6 +20,19 @@ public final class SharedKalmanFilter {
         }
     }
 
+    private SharedKalmanFilter(SharedKalmanFilter other) {
+        states = other.states;
+        covariance = new double[states][];
+        for (int i = 0; i < states; i++) {
+            covariance[i] = other.covariance[i].clone();
+        }
+    }
+
+    /** The same filter, to go on from here without changing this one. */
+    public SharedKalmanFilter copy() {
+        return new SharedKalmanFilter(this);
+    }
+
     public int states() {
         return states;
     }
