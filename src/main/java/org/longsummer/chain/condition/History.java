@@ -64,7 +64,7 @@ public final class History {
         Observation observation = Observation.of(expectation, known);
         Weighing weighing = new Weighing(lattice, baseline, looks, expectation, observation);
         Judged judged = new Judge(weighing, looks, known, first, explains ? Optional.of(trail) : Optional.empty()).judge(before);
-        looks.remember(visit);
+        looks.remember(unit, visit);
         usualVolts = usualVolts.with(visit);
         last = Optional.of(weighing);
         lastDay = visit.localDay();
