@@ -143,7 +143,7 @@ final class Judge {
                 severity(probabilities), since(probabilities),
                 asks ? trail.get().about(probabilities.likeliestFault()) : List.of(), cannotTell(probabilities),
                 asks && state != State.RETAKE ? new NextReading(weighing, looks).best() : Optional.empty(), change, findings,
-                known.closing());
+                weighing.lattice.beliefs(), known.closing());
     }
 
     private EvaporatorPart evaporatorPart() {

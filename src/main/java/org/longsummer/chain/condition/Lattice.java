@@ -2,6 +2,7 @@ package org.longsummer.chain.condition;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.longsummer.chain.departure.UnitBaseline;
 import org.longsummer.chain.visit.Work;
@@ -13,10 +14,10 @@ import org.longsummer.chain.visit.Work;
  */
 final class Lattice {
     /** Growth per season of running and how often (practice). */
-    private static final double[] RATES = {0.3, 0.6, 1.2, 2.4};
-    private static final double[] RATE_SHARES = {0.25, 0.35, 0.30, 0.10};
-    private static final double[] STEPS = {0.35, 0.7, 1.1, 1.6};
-    private static final double STEP_SHARE = 0.25;
+    static final double[] RATES = {0.3, 0.6, 1.2, 2.4};
+    static final double[] RATE_SHARES = {0.25, 0.35, 0.30, 0.10};
+    static final double[] STEPS = {0.35, 0.7, 1.1, 1.6};
+    static final double STEP_SHARE = 0.25;
     private static final double LOG_STEP_SHARE = Math.log(STEP_SHARE / STEPS.length);
     private static final double[] LOG_RATE_SHARES = new double[RATES.length];
     private static final double HAZARDS;
@@ -69,6 +70,14 @@ final class Lattice {
 
     List<Trajectory> trajectories() {
         return trajectories;
+    }
+
+    List<Belief> beliefs() {
+        List<Belief> beliefs = new ArrayList<>(trajectories.size());
+        for (Trajectory t : trajectories) {
+            beliefs.add(new Belief(t.weight, Optional.ofNullable(t.fault), t.severity, t.rate));
+        }
+        return beliefs;
     }
 
     void renew(List<UnitBaseline.Renewal> renewals) {

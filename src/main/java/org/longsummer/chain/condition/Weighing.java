@@ -40,7 +40,7 @@ final class Weighing {
         this.observation = observation;
         this.looks = looks.of(expectation.screening().unit(), expectation.screening().visit());
         for (Fault fault : Fault.ALL) {
-            signatures[fault.ordinal()] = Signature.of(fault, expectation);
+            signatures[fault.ordinal()] = Signature.of(fault, expectation.machine(), expectation.surroundings().condenserAir());
         }
         design = baseline.design(expectation);
         foresight = baseline.foresee(design, observation.noise());
