@@ -59,11 +59,11 @@ function said(verdict) {
   return [element('p', {}, element('span', { class: stateClass(verdict.state) }, stateText(verdict.state))),
     element('p', { class: 'sentence' }, verdict.sentence),
     verdict.findings.length ? element('ul', {}, verdict.findings.map(finding => element('li', {}, finding.text))) : '',
-    verdict.before_and_after ? element('p', {}, `The work ${verdict.before_and_after.outcome}. ${verdict.before_and_after.text}`) : '',
+    verdict.before_and_after ? element('p', {}, verdict.before_and_after) : '',
     element('div', { class: 'against' }, against('Split', verdict.split), against('Amps', verdict.amps)),
     budget('Split', verdict.split), budget('Amps', verdict.amps),
     verdict.reasons.length ? element('details', {}, element('summary', {}, 'What speaks for and against'),
-      element('ul', {}, verdict.reasons.map(reason => element('li', {}, reason)))) : '',
+      element('ul', {}, verdict.reasons.map(({ day, text }) => element('li', {}, `${dayText(day)}: ${text}`)))) : '',
     verdict.closing ? element('p', { class: 'quiet small' }, `Judged from this unit’s earlier visits and what was learned across units up to ${dayText(verdict.closing)}.`) : ''];
 }
 

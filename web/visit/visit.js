@@ -23,6 +23,8 @@ let id;
 function boxes() {
   const all = Object.fromEntries(new FormData(form));
   delete all.work;
+  delete all.moisture;
+  delete all['system-choice'];
   const work = new FormData(form).getAll('work').join(',');
   return { ...all, work_done: work, system: system(), utc_offset_minutes: String(-new Date().getTimezoneOffset()) };
 }
@@ -41,6 +43,7 @@ function fillBoxes(texts) {
   chooseMoisture(['return_wb', 'return_dp'].find(name => texts[`${name}_f`] || texts[`${name}_c`]) ?? 'return_rh_pct');
   nameBoxes(Object.keys(texts).some(name => name.endsWith('_c')) ? 'si' : Object.keys(texts).some(name => name.endsWith('_f')) ? 'us' : system());
   for (const box of form.elements) {
+    if (box.name === 'moisture' || box.name === 'system-choice') continue;
     if (box.type === 'radio') box.checked = box.value === (texts[box.name] ?? '');
     else if (box.name === 'work') box.checked = (texts.work_done ?? '').split(',').includes(box.value);
     else if (box.type === 'checkbox') box.checked = texts[box.name] === box.value;

@@ -35,14 +35,12 @@ final class BoxNames {
     static String of(NextBestReading.Kind kind) {
         return switch (kind) {
             case LOOK_AT_FILTER -> "filter_condition";
-            case LOOK_AT_CONDENSER_COIL -> "coil_condition";
+            case LOOK_AT_COILS -> "coil_condition";
             case CONDENSER_LEAVING -> "condenser_leaving_db";
             case ROOM_AIR -> "room_db";
             case FAN_ONLY_AMPS -> "fan_only_amps";
-            case START_PEAK -> "start_amps";
             case CAPACITOR -> "capacitor_uf";
             case AMPS -> "amps";
-            case CLEAN_AND_READ_AGAIN -> "";
         };
     }
 }
