@@ -11,7 +11,7 @@ import { markText, workText } from './visit-table.js';
 
 const READINGS = [['return_db', 'Return air'], ['return_rh_pct', 'Return humidity'], ['return_wb', 'Return wet bulb'], ['return_dp', 'Return dew point'],
   ['supply_db', 'Supply air'], ['ambient_db', 'Outdoor air'], ['ambient_rh_pct', 'Outdoor humidity'], ['volts', 'Volts under load'], ['amps', 'Amps'],
-  ['run_minutes', 'Running since'], ['condenser_entering_db', 'Air entering the condenser'], ['condenser_leaving_db', 'Air leaving the condenser'],
+  ['run_minutes', 'Had run for'], ['condenser_entering_db', 'Air entering the condenser'], ['condenser_leaving_db', 'Air leaving the condenser'],
   ['room_db', 'Room air'], ['fan_only_amps', 'Fan-only amps'], ['start_amps', 'Start peak'], ['capacitor_uf', 'Run capacitor']];
 const CHOICES = [['supply_at', 'Supply read at'], ['ambient_at', 'Outdoor air read at'], ['fan_speed', 'Fan'], ['power_source', 'Power'],
   ['filter_condition', 'Filter as found'], ['coil_condition', 'Condenser coil as found'], ['iced_coil', 'Coil iced'], ['volts_off', 'Volts with the unit off']];

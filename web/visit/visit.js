@@ -6,7 +6,7 @@ import { cautionBox, foldedCautions, forCondition, forWork, MEASURING } from '..
 import { layFrame, sayFailure, unitsChoice } from '../shared/frame.js';
 import { clearProblems, showProblems } from '../shared/problems.js';
 import { chooseSystem, draft, dropDraft, keepDraft, rememberTechnician, rememberUnit, system, technician } from '../shared/reader.js';
-import { dayText } from '../shared/words.js';
+import { dayText, placeText } from '../shared/words.js';
 import { layClock, stopClock } from './clock.js';
 import { chooseMoisture, layFields, nameBoxes, readingNames } from './fields.js';
 import { judgeSoon, say } from './live.js';
@@ -89,7 +89,7 @@ async function lay() {
   document.title = `${corrects ? 'Correct a visit' : 'New visit'}: ${blank.unit.label} – Longsummer`;
   byId('title').textContent = corrects ? 'Correct a visit' : again ? 'Read again' : 'New visit';
   fill(byId('unit'), element('a', { class: 'button', href: `../unit/?unit=${part(unitId)}` }, blank.unit.label), element('a', { href: './' }, 'another unit'),
-    element('span', {}, [blank.unit.depot, blank.unit.vehicle, blank.unit.roof_position].filter(Boolean).join(' · ')));
+    element('span', {}, placeText(blank.unit.label, blank.unit.depot, blank.unit.vehicle, blank.unit.roof_position)));
   layFields();
   id = newId();
   fillBoxes(await firstTexts(blank));
