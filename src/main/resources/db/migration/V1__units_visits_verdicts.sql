@@ -2,6 +2,7 @@
 -- _ms milliseconds since 1970-01-01T00:00Z. Days are text, YYYY-MM-DD. Flags are 0 or 1. Choices are the words of the CSV files;
 -- null means not read, not seen or not known.
 
+-- Settings of the store itself: demo (yes), closed_through (the last UTC day that was closed).
 create table setting (
     name text primary key,
     content text not null
@@ -89,12 +90,14 @@ create table visit (
     typed_system text not null,
     typed_readings text not null,
     received_at_ms bigint not null,
+    -- The UTC day at whose closing it is learned from: its own, or the first one not yet closed when it came late.
+    closes_on text not null,
     saved_by text not null,
     corrects_id text unique references visit (id),
     correction_reason text
 );
 create index visit_by_unit on visit (unit_id, visited_at_ms);
-create index visit_by_receipt on visit (received_at_ms);
+create index visit_by_closing on visit (closes_on);
 
 create table withdrawal (
     visit_id text primary key references visit (id),

@@ -4,7 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -58,7 +58,7 @@ public final class Assessment {
             days.computeIfAbsent(visit.utcDay(), day -> new ArrayList<>()).add(visit);
         }
         Closings closings = new Closings();
-        Map<String, History> histories = new HashMap<>();
+        Map<String, History> histories = new LinkedHashMap<>();
         for (Map.Entry<LocalDate, List<Visit>> day : days.entrySet()) {
             List<Lesson> lessons = new ArrayList<>();
             day.getValue().sort(Comparator.comparing(Visit::unitId).thenComparing(IN_ORDER));

@@ -1,5 +1,6 @@
 package org.longsummer.store;
 
+import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 import org.longsummer.chain.visit.Visit;
 
@@ -16,5 +17,18 @@ public record Entry(Visit visit, Typed typed, String savedBy, Optional<Correctio
     /** A new visit, not a correction. */
     public static Entry of(Visit visit, Typed typed, String savedBy) {
         return new Entry(visit, typed, savedBy, Optional.empty());
+    }
+
+    /** Whoever hands it over the second time may be somebody else. */
+    boolean hasSameContentAs(Entry other) {
+        return visit.equals(other.visit) && typed.equals(other.typed) && correction.equals(other.correction);
+    }
+
+    /** With its moment as exact as it can be stored. */
+    Entry toMilliseconds() {
+        Visit exact = new Visit(visit.id(), visit.unitId(), visit.at().truncatedTo(ChronoUnit.MILLIS), visit.offset(),
+                visit.technician(), visit.instruments(), visit.readings(), visit.fanSpeed(), visit.powerSource(), visit.filter(),
+                visit.coil(), visit.icedCoil(), visit.workDone(), visit.notes());
+        return new Entry(exact, typed, savedBy, correction);
     }
 }

@@ -4,12 +4,16 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.longsummer.chain.Assessment;
 import org.longsummer.chain.condition.Verdict;
+import org.longsummer.chain.learning.Closings;
 import org.longsummer.chain.visit.Unit;
 import org.longsummer.chain.visit.Visit;
 
@@ -20,17 +24,19 @@ import org.longsummer.chain.visit.Visit;
 public final class Judging {
     private final Jdbi reader;
     private final Jdbi writer;
+    private final LearnedLevels learned;
     private final Clock clock;
 
-    Judging(Jdbi reader, Jdbi writer, Clock clock) {
+    Judging(Jdbi reader, Jdbi writer, LearnedLevels learned, Clock clock) {
         this.reader = reader;
         this.writer = writer;
+        this.learned = learned;
         this.clock = clock;
     }
 
     /** Saves a visit or a correction. Once this returns {@link Saving.Stored}, it is on disk. */
     public Saving save(Entry entry) {
-        Entry exact = toMilliseconds(entry);
+        Entry exact = entry.toMilliseconds();
         return writer.inTransaction(handle -> obstacle(handle, exact).orElseGet(() -> {
             Visits.append(handle, List.of(exact), clock.instant());
             List<Verdict> verdicts = judge(handle, Units.find(handle, exact.visit().unitId()).orElseThrow().unit());
@@ -65,7 +71,7 @@ public final class Judging {
     /** The verdicts of a unit with all their reasons, in order of time; nothing is written. */
     public List<Verdict> verdicts(String unitId) {
         return reader.inTransaction(handle -> Units.find(handle, unitId)
-                .map(unit -> assess(handle, unit.unit(), Visits.current(handle, unitId))).orElse(List.of()));
+                .map(unit -> Assessment.ofUnit(unit.unit(), Visits.current(handle, unitId), learned.all())).orElse(List.of()));
     }
 
     /**
@@ -78,26 +84,43 @@ public final class Judging {
             List<Visit> visits = new ArrayList<>(Visits.current(handle, visit.unitId()));
             visits.removeIf(stored -> stored.id().equals(visit.id()));
             visits.add(visit);
-            return verdictOf(assess(handle, unit.unit(), visits), visit.id());
+            return verdictOf(Assessment.ofUnit(unit.unit(), visits, learned.all()), visit.id());
         }));
     }
 
-    /** Judges a unit by what counts now and writes its verdicts and its standing. */
-    static List<Verdict> judge(Handle handle, Unit unit) {
-        List<Verdict> verdicts = assess(handle, unit, Visits.current(handle, unit.id()));
-        Verdicts.replace(handle, unit.id(), verdicts);
-        Standings.judge(handle, unit.id(), verdicts);
-        return verdicts;
+    /**
+     * Takes in many units and visits in one transaction, with everything judged.
+     *
+     * @param unitJudged told the id of each unit that was judged
+     * @throws X when the source does; nothing is taken in
+     */
+    public <X extends Exception> Intake.Report takeIn(Intake.Source<X> source, Consumer<String> unitJudged) throws X {
+        return writer.inTransaction(handle -> {
+            Intake intake = new Intake(handle, clock);
+            source.into(intake);
+            return intake.finish(learned.all(), unitJudged);
+        });
     }
 
-    private static List<Verdict> assess(Handle handle, Unit unit, List<Visit> visits) {
-        return Assessment.ofUnit(unit, visits, LearnedLevels.all(handle));
+    private List<Verdict> judge(Handle handle, Unit unit) {
+        return judge(handle, List.of(unit), learned.all()).get(unit.id());
+    }
+
+    /** Judges units by what counts now and writes their verdicts and their standings; returns the verdicts by unit. */
+    static Map<String, List<Verdict>> judge(Handle handle, List<Unit> units, Closings closings) {
+        Map<String, List<Visit>> visits = Visits.currentByUnit(handle, units.stream().map(Unit::id).toList());
+        Map<String, List<Verdict>> verdicts = new LinkedHashMap<>();
+        units.forEach(unit -> verdicts.put(unit.id(),
+                Assessment.ofUnit(unit, visits.getOrDefault(unit.id(), List.of()), closings)));
+        Verdicts.replace(handle, verdicts);
+        Standings.judge(handle, verdicts);
+        return verdicts;
     }
 
     private static Optional<Saving> obstacle(Handle handle, Entry entry) {
         Optional<RecordedVisit> sameId = Visits.find(handle, entry.visit().id());
         if (sameId.isPresent()) {
-            return Optional.of(sameContent(sameId.get().entry(), entry) ? new Saving.AlreadyStored(sameId.get())
+            return Optional.of(sameId.get().entry().hasSameContentAs(entry) ? new Saving.AlreadyStored(sameId.get())
                     : new Saving.IdTaken(sameId.get()));
         }
         if (Units.find(handle, entry.visit().unitId()).isEmpty()) {
@@ -113,21 +136,6 @@ public final class Judging {
             return Optional.of(new Saving.UnknownVisit(correctsId));
         }
         return corrected.get().counts() ? Optional.empty() : Optional.of(new Saving.NoLongerCounts(corrected.get()));
-    }
-
-    /** Whoever hands it over the second time may be somebody else. */
-    private static boolean sameContent(Entry stored, Entry given) {
-        return stored.visit().equals(given.visit()) && stored.typed().equals(given.typed())
-                && stored.correction().equals(given.correction());
-    }
-
-    private static Entry toMilliseconds(Entry entry) {
-        Visit visit = entry.visit();
-        Instant at = visit.at().truncatedTo(ChronoUnit.MILLIS);
-        Visit exact = new Visit(visit.id(), visit.unitId(), at, visit.offset(), visit.technician(), visit.instruments(),
-                visit.readings(), visit.fanSpeed(), visit.powerSource(), visit.filter(), visit.coil(), visit.icedCoil(),
-                visit.workDone(), visit.notes());
-        return new Entry(exact, entry.typed(), entry.savedBy(), entry.correction());
     }
 
     private static Optional<Verdict> verdictOf(List<Verdict> verdicts, String visitId) {

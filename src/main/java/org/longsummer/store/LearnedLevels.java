@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.jdbi.v3.core.Handle;
@@ -13,39 +14,74 @@ import org.jdbi.v3.core.statement.PreparedBatch;
 import org.longsummer.chain.learning.Closings;
 import org.longsummer.chain.learning.Learned;
 
-/** What was learned across units, closed at the end of each UTC day; append-only. */
+/**
+ * What was learned across units, closed at the end of each UTC day; append-only. Kept in memory once read, since every judgement needs
+ * it and only a closing changes it.
+ */
 public final class LearnedLevels {
     private final Jdbi reader;
+    private final Jdbi writer;
+    private volatile Closings known;
 
-    LearnedLevels(Jdbi reader) {
+    LearnedLevels(Jdbi reader, Jdbi writer) {
         this.reader = reader;
+        this.writer = writer;
+        this.known = read();
     }
 
-    /** All closings so far. */
+    /** All closings so far; not to be changed. */
     public Closings all() {
-        return reader.withHandle(LearnedLevels::all);
+        return known;
     }
 
-    static Closings all(Handle handle) {
+    /** The last day that was closed. */
+    public Optional<LocalDate> closedThrough() {
+        return reader.withHandle(LearnedLevels::closedThrough);
+    }
+
+    static Optional<LocalDate> closedThrough(Handle handle) {
+        return Settings.read(handle, Settings.CLOSED_THROUGH).map(LocalDate::parse);
+    }
+
+    /**
+     * Closes a day for good: a visit of that day that comes later is learned from at a later closing.
+     *
+     * @param changes what the day's closing changed; may be empty
+     * @throws IllegalArgumentException when the day or a later one is closed already
+     */
+    public void close(LocalDate day, List<Learned> changes) {
+        writer.useTransaction(handle -> close(handle, day, changes));
+        reload();
+    }
+
+    static void close(Handle handle, LocalDate day, List<Learned> changes) {
+        closedThrough(handle).filter(last -> !last.isBefore(day)).ifPresent(last -> {
+            throw new IllegalArgumentException("cannot close " + day + ": closed through " + last + " already");
+        });
+        if (!changes.isEmpty()) {
+            PreparedBatch batch = handle.prepareBatch("insert into closing (day, learned_key, numbers) values (:day, :key, :numbers)");
+            changes.forEach(learned -> batch.bind("day", day.toString()).bind("key", learned.key())
+                    .bind("numbers", learned.numbers().stream().map(Object::toString).collect(Collectors.joining(" "))).add());
+            batch.execute();
+        }
+        Settings.write(handle, Settings.CLOSED_THROUGH, day.toString());
+    }
+
+    /** After something other than {@link #close(LocalDate, List)} changed the rows. */
+    void reload() {
+        known = read();
+    }
+
+    private Closings read() {
         Map<LocalDate, List<Learned>> byDay = new TreeMap<>();
-        handle.createQuery("select day, learned_key, numbers from closing order by day, learned_key")
+        reader.useHandle(handle -> handle.createQuery("select day, learned_key, numbers from closing order by day, learned_key")
                 .map((row, context) -> Map.entry(LocalDate.parse(row.getString("day")),
                         new Learned(row.getString("learned_key"), numbers(row.getString("numbers")))))
-                .forEach(entry -> byDay.computeIfAbsent(entry.getKey(), day -> new ArrayList<>()).add(entry.getValue()));
+                .useStream(rows -> rows.forEach(row ->
+                        byDay.computeIfAbsent(row.getKey(), day -> new ArrayList<>()).add(row.getValue()))));
         Closings closings = new Closings();
         byDay.forEach(closings::add);
         return closings;
-    }
-
-    /** Appends what one day's closing changed. */
-    static void append(Handle handle, LocalDate day, List<Learned> changes) {
-        if (changes.isEmpty()) {
-            return;
-        }
-        PreparedBatch batch = handle.prepareBatch("insert into closing (day, learned_key, numbers) values (:day, :key, :numbers)");
-        changes.forEach(learned -> batch.bind("day", day.toString()).bind("key", learned.key())
-                .bind("numbers", learned.numbers().stream().map(Object::toString).collect(Collectors.joining(" "))).add());
-        batch.execute();
     }
 
     private static List<Double> numbers(String text) {

@@ -5,8 +5,8 @@ import java.sql.SQLException;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import org.jdbi.v3.core.statement.PreparedBatch;
 import org.jdbi.v3.core.statement.StatementContext;
-import org.jdbi.v3.core.statement.Update;
 import org.longsummer.chain.condition.Condition;
 import org.longsummer.chain.condition.State;
 import org.longsummer.chain.condition.Verdict;
@@ -35,7 +35,7 @@ final class StandingRow {
         };
     }
 
-    static Update bindJudged(Update row, String unitId, List<Verdict> verdicts) {
+    static PreparedBatch bindJudged(PreparedBatch row, String unitId, List<Verdict> verdicts) {
         Optional<Verdict> judged = last(verdicts.stream().filter(verdict -> verdict.state() != State.RETAKE).toList());
         Optional<Verdict> newest = last(verdicts);
         Optional<Condition> likeliest = judged.map(verdict -> verdict.probabilities().likeliestFault());

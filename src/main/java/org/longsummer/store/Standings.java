@@ -86,9 +86,11 @@ public final class Standings {
         batch.execute();
     }
 
-    /** Writes what a unit's visits say. */
-    static void judge(Handle handle, String unitId, List<Verdict> verdicts) {
-        StandingRow.bindJudged(handle.createUpdate(StandingRow.UPDATE_JUDGED), unitId, verdicts).execute();
+    /** Writes what the visits of some units say. */
+    static void judge(Handle handle, Map<String, List<Verdict>> verdictsByUnit) {
+        PreparedBatch batch = handle.prepareBatch(StandingRow.UPDATE_JUDGED);
+        verdictsByUnit.forEach((unitId, verdicts) -> StandingRow.bindJudged(batch, unitId, verdicts).add());
+        batch.execute();
     }
 
     /** A filter as conditions and the values they name. */

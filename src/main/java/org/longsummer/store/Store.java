@@ -3,7 +3,9 @@ package org.longsummer.store;
 import com.zaxxer.hikari.HikariConfig;
 import com.zaxxer.hikari.HikariDataSource;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -33,10 +35,12 @@ public final class Store implements AutoCloseable {
     private final Standings standings;
     private final LearnedLevels closings;
     private final Judging judging;
+    private final Demo demo;
 
     private Store(Path file, Clock clock) {
         writers = pool(source(file, SQLiteConfig.TransactionMode.IMMEDIATE), 1);
         Flyway.configure().dataSource(writers).load().migrate();
+        guard();
         readers = pool(source(file, SQLiteConfig.TransactionMode.DEFERRED), READERS);
         Jdbi writer = Jdbi.create(writers);
         Jdbi reader = Jdbi.create(readers);
@@ -45,8 +49,9 @@ public final class Store implements AutoCloseable {
         visits = new Visits(reader);
         verdicts = new Verdicts(reader);
         standings = new Standings(reader);
-        closings = new LearnedLevels(reader);
-        judging = new Judging(reader, writer, clock);
+        closings = new LearnedLevels(reader, writer);
+        judging = new Judging(reader, writer, closings, clock);
+        demo = new Demo(reader, writer, closings);
     }
 
     /**
@@ -96,10 +101,27 @@ public final class Store implements AutoCloseable {
         return judging;
     }
 
+    public Demo demo() {
+        return demo;
+    }
+
     @Override
     public void close() {
         readers.close();
         writers.close();
+    }
+
+    private void guard() {
+        try (InputStream script = Store.class.getResourceAsStream("/db/sqlite-guards.sql")) {
+            String text = new String(script.readAllBytes(), StandardCharsets.UTF_8);
+            Jdbi.create(writers).useHandle(handle -> {
+                for (String trigger : text.split("(?<=end;)\\s*")) {
+                    handle.execute(trigger);
+                }
+            });
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     /** FULL: a transaction that was acknowledged survives a loss of power; WAL: readers do not wait for the writer. */

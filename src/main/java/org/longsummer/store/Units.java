@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.statement.PreparedBatch;
+import org.longsummer.chain.visit.Unit;
 
 /** The fleet's units. */
 public final class Units {
@@ -30,6 +31,11 @@ public final class Units {
     static Optional<FleetUnit> find(Handle handle, String id) {
         return handle.createQuery("select " + UnitRow.COLUMNS + " from unit where id = :id").bind("id", id)
                 .map(UnitRow::read).findOne();
+    }
+
+    static List<FleetUnit> among(Handle handle, Collection<String> ids) {
+        return ids.isEmpty() ? List.of() : handle.createQuery("select " + UnitRow.COLUMNS + " from unit where id in (<ids>)")
+                .bindList("ids", List.copyOf(ids)).map(UnitRow::read).list();
     }
 
     /** All units, by id; for small fleets and for files. */
@@ -57,9 +63,9 @@ public final class Units {
         if (units.isEmpty()) {
             return;
         }
-        units.stream().map(FleetUnit::unit).filter(unit -> !unit.site().isEmpty()).collect(
-                Collectors.toMap(unit -> unit.site(), unit -> unit.altitude(), (first, second) -> first,
-                        TreeMap::new)).forEach((site, altitude) -> Depots.addIfMissing(handle, site, altitude));
+        units.stream().map(FleetUnit::unit).filter(unit -> !unit.site().isEmpty())
+                .collect(Collectors.toMap(Unit::site, Unit::altitude, (first, second) -> first, TreeMap::new))
+                .forEach((site, altitude) -> Depots.addIfMissing(handle, site, altitude));
         PreparedBatch batch = handle.prepareBatch(UnitRow.UPSERT);
         units.forEach(unit -> UnitRow.bind(batch, unit).add());
         batch.execute();

@@ -1,7 +1,7 @@
 package org.longsummer.store;
 
-import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.jdbi.v3.core.Handle;
@@ -36,11 +36,13 @@ public final class Verdicts {
                 .map(VerdictRow::read).useStream(verdicts -> verdicts.forEach(consumer)));
     }
 
-    static void replace(Handle handle, String unitId, Collection<Verdict> verdicts) {
-        handle.createUpdate("delete from verdict where unit_id = :unit").bind("unit", unitId).execute();
-        if (!verdicts.isEmpty()) {
-            PreparedBatch batch = handle.prepareBatch(VerdictRow.INSERT);
-            verdicts.forEach(verdict -> VerdictRow.bind(batch, verdict).add());
+    /** Takes the place of all verdicts of some units. */
+    static void replace(Handle handle, Map<String, List<Verdict>> verdictsByUnit) {
+        handle.createUpdate("delete from verdict where unit_id in (<units>)").bindList("units", List.copyOf(verdictsByUnit.keySet()))
+                .execute();
+        PreparedBatch batch = handle.prepareBatch(VerdictRow.INSERT);
+        verdictsByUnit.values().forEach(verdicts -> verdicts.forEach(verdict -> VerdictRow.bind(batch, verdict).add()));
+        if (batch.size() > 0) {
             batch.execute();
         }
     }

@@ -1,6 +1,8 @@
 package org.longsummer.store;
 
 import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
@@ -46,15 +48,37 @@ public final class Visits {
     }
 
     static List<Visit> current(Handle handle, String unitId) {
-        return handle.createQuery("select " + VisitRow.JUDGED_COLUMNS
-                + " from visit v join instruments i on i.id = v.instruments_id where v.unit_id = :unit and" + COUNTS
-                + " order by v.visited_at_ms, v.id").bind("unit", unitId).map(VisitRow::read).list();
+        return currentByUnit(handle, List.of(unitId)).getOrDefault(unitId, List.of());
+    }
+
+    /** The visits that count of some units, by unit, in order of time; a unit without any is absent. */
+    static Map<String, List<Visit>> currentByUnit(Handle handle, Collection<String> unitIds) {
+        Map<String, List<Visit>> visits = new HashMap<>();
+        handle.createQuery("select " + VisitRow.JUDGED_COLUMNS
+                + " from visit v join instruments i on i.id = v.instruments_id where v.unit_id in (<units>) and" + COUNTS
+                + " order by v.unit_id, v.visited_at_ms, v.id").bindList("units", List.copyOf(unitIds)).map(VisitRow::read)
+                .forEach(visit -> visits.computeIfAbsent(visit.unitId(), id -> new ArrayList<>()).add(visit));
+        return visits;
     }
 
     /** All rows of a unit in order of time, the corrected and the withdrawn too, each with its marking. */
     public List<RecordedVisit> record(String unitId) {
-        return reader.withHandle(handle -> handle.createQuery(RECORD + "where v.unit_id = :unit order by v.visited_at_ms, v.received_at_ms, v.id")
+        return reader.withHandle(handle -> handle
+                .createQuery(RECORD + "where v.unit_id = :unit order by v.visited_at_ms, v.received_at_ms, v.id")
                 .bind("unit", unitId).map(VisitRow::readRecord).list());
+    }
+
+    /** The visits that count and are learned from at a day's closing, by unit and time. */
+    public List<Visit> closingOn(LocalDate day) {
+        return reader.withHandle(handle -> handle.createQuery("select " + VisitRow.JUDGED_COLUMNS
+                + " from visit v join instruments i on i.id = v.instruments_id where v.closes_on = :day and" + COUNTS
+                + " order by v.unit_id, v.visited_at_ms, v.id").bind("day", day.toString()).map(VisitRow::read).list());
+    }
+
+    /** Which of these ids are taken. */
+    static List<RecordedVisit> among(Handle handle, Collection<String> ids) {
+        return ids.isEmpty() ? List.of() : handle.createQuery(RECORD + "where v.id in (<ids>)").bindList("ids", List.copyOf(ids))
+                .map(VisitRow::readRecord).list();
     }
 
     /** Appends rows as they are; the caller has looked for ids that are taken. */
@@ -62,11 +86,13 @@ public final class Visits {
         if (entries.isEmpty()) {
             return;
         }
+        LocalDate firstOpen = LearnedLevels.closedThrough(handle).map(day -> day.plusDays(1)).orElse(LocalDate.MIN);
         Map<Instruments, Long> known = new HashMap<>();
         PreparedBatch batch = handle.prepareBatch(VisitRow.INSERT);
         for (Entry entry : entries) {
             long instrumentsId = known.computeIfAbsent(entry.visit().instruments(), instruments -> idOf(handle, instruments));
-            VisitRow.bind(batch, entry, instrumentsId, receivedAt).add();
+            LocalDate day = entry.visit().utcDay();
+            VisitRow.bind(batch, entry, instrumentsId, receivedAt, day.isBefore(firstOpen) ? firstOpen : day).add();
         }
         batch.execute();
     }

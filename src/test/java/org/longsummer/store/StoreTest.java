@@ -2,17 +2,30 @@ package org.longsummer.store;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.SQLException;
+import java.sql.Statement;
 import java.time.Clock;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.longsummer.chain.condition.State;
+import org.longsummer.chain.learning.Learned;
 import org.longsummer.chain.visit.Visit;
 
 /** On a real file in a directory of its own. */
@@ -46,7 +59,7 @@ class StoreTest {
         try (Store store = open()) {
             assertEquals(Optional.of(Samples.unit("u1")), store.units().find("u1"));
             assertEquals(List.of(entry.visit()), store.visits().current("u1"));
-            assertEquals(List.of(new RecordedVisit(entry, NOW, Optional.empty(), Optional.empty())), store.visits().record("u1"));
+            assertEquals(List.of(new RecordedVisit(entry, NOW, LocalDate.of(2031, 6, 10), Optional.empty(), Optional.empty())), store.visits().record("u1"));
             assertEquals(1, store.standings().ofUnit("u1").orElseThrow().visitCount());
             assertEquals("v1", store.verdicts().ofUnit("u1").get(0).visitId());
         }
@@ -134,6 +147,83 @@ class StoreTest {
             assertEquals(List.of(Samples.unit("7")), store.units().withSerialLike("50151 7"));
             assertEquals(1, store.standings().count(YardFilter.ALL.containing("5o1-51")));
             assertEquals(0, store.standings().count(YardFilter.ALL.containing("100%")));
+        }
+    }
+
+    @Test
+    void aLateVisitIsLearnedFromAtTheFirstClosingThatIsStillOpen() {
+        LocalDate day = LocalDate.of(2031, 6, 10);
+        Learned level = new Learned("technician/Ines/2031", List.of(0.1, 1.0 / 3));
+        try (Store store = open()) {
+            store.units().save(Samples.unit("u1"));
+            store.judging().save(Samples.entry("intime", "u1", "2031-06-10T14:00:00Z"));
+            assertEquals(List.of("intime"), store.visits().closingOn(day).stream().map(Visit::id).toList());
+            store.closings().close(day, List.of(level));
+            store.judging().save(Samples.entry("late", "u1", "2031-06-09T14:00:00Z"));
+            store.judging().save(Samples.entry("next", "u1", "2031-06-12T14:00:00Z"));
+            assertEquals(List.of("late"), store.visits().closingOn(day.plusDays(1)).stream().map(Visit::id).toList());
+            assertEquals(List.of("next"), store.visits().closingOn(day.plusDays(2)).stream().map(Visit::id).toList());
+            assertThrows(IllegalArgumentException.class, () -> store.closings().close(day, List.of()));
+        }
+        try (Store store = open()) {
+            assertEquals(Optional.of(day), store.closings().closedThrough());
+            assertEquals(Optional.of(level), store.closings().all().before(day.plusDays(1), level.key()));
+            assertEquals(Optional.of(day), store.verdicts().ofVisit("next").orElseThrow().closing());
+        }
+    }
+
+    @Test
+    void theFileItselfRefusesToForget() throws SQLException {
+        try (Store store = open()) {
+            store.units().save(Samples.unit("u1"));
+            store.judging().save(Samples.entry("v1", "u1", "2031-06-10T14:00:00Z"));
+            store.judging().withdraw("v1", "otto", "wrong unit");
+            store.closings().close(LocalDate.of(2031, 6, 10), List.of(new Learned("class/1", List.of(1.0))));
+        }
+        try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + directory.resolve("fleet").resolve(Store.FILE));
+                Statement statement = connection.createStatement()) {
+            for (String change : new String[] {"update visit set amps_a = 9", "delete from visit", "update withdrawal set reason = ''",
+                "delete from withdrawal", "update closing set numbers = '2'", "delete from closing"}) {
+                assertTrue(assertThrows(SQLException.class, () -> statement.execute(change)).getMessage().contains("append-only"), change);
+            }
+        }
+    }
+
+    @Test
+    void manyWritersAtOnceLoseNothing() throws InterruptedException, ExecutionException {
+        try (Store store = open()) {
+            store.units().save(Samples.unit("u1"));
+            ExecutorService writers = Executors.newFixedThreadPool(8);
+            List<Future<Saving>> savings = new ArrayList<>();
+            for (int i = 0; i < 80; i++) {
+                String id = "v" + i;
+                savings.add(writers.submit(() -> store.judging().save(Samples.entry(id, "u1", "2031-06-10T14:00:00Z"))));
+            }
+            for (Future<Saving> saving : savings) {
+                assertInstanceOf(Saving.Stored.class, saving.get());
+            }
+            writers.shutdown();
+            assertEquals(80, store.standings().ofUnit("u1").orElseThrow().visitCount());
+            assertEquals(80, store.verdicts().ofUnit("u1").size());
+        }
+    }
+
+    @Test
+    void theYardNarrowsCountsAndPages() {
+        try (Store store = open()) {
+            for (int i = 10; i < 30; i++) {
+                store.units().save(Samples.unit("u" + i));
+            }
+            store.judging().save(Samples.entry("v1", "u10", "2031-06-10T14:00:00Z"));
+            assertEquals(new YardCounts(20, 0, 0, 1, 19, 0, 19),
+                    store.standings().counts(YardFilter.ALL.inDepot("Ferrow Flats"), Instant.parse("2031-05-01T00:00:00Z")));
+            assertEquals(0, store.standings().count(YardFilter.ALL.inDepot("Lake Orrin")));
+            assertEquals(19, store.standings().count(YardFilter.ALL.onlyNeverJudged()));
+            assertEquals(1, store.standings().count(YardFilter.ALL.inState(State.STEADY)));
+            assertEquals(List.of("u28", "u29", "u10"), store.standings().page(YardFilter.ALL, YardOrder.MOST_PRESSING, 17, 5).stream()
+                    .map(Standing::unitId).toList(), "never judged comes before steady");
+            assertEquals(List.of("u15", "u16"), store.standings().page(YardFilter.ALL, YardOrder.LABEL, 5, 2).stream()
+                    .map(Standing::unitId).toList());
         }
     }
 }

@@ -11,7 +11,7 @@ import org.longsummer.science.cooling.RoofUnit;
  *
  * <p>Hazards per season of running and magnitudes without a published source are practice or judgement, said so beside each.
  */
-enum Fault {
+public enum Fault {
     CONDENSER_COIL(Condition.CONDENSER_FOULING, 0.08) {
         /** A dirty condenser is a hotter day; 17 °F at s = 1 gives the published power of a coil that has lost four tenths of its air. */
         @Override
@@ -106,6 +106,7 @@ enum Fault {
 
     static final Fault[] ALL = values();
 
+
     private final Condition condition;
     private final double hazard;
 
@@ -114,12 +115,13 @@ enum Fault {
         this.hazard = hazard;
     }
 
-    Condition condition() {
+    /** The condition that a thermometer can tell; filter and evaporator coil are one. */
+    public Condition condition() {
         return condition;
     }
 
     /** Onsets per season of running. */
-    double hazard() {
+    public double hazard() {
         return hazard;
     }
 

@@ -6,6 +6,7 @@ import org.longsummer.chain.departure.Observation;
 import org.longsummer.chain.departure.UnitBaseline;
 import org.longsummer.chain.expectation.Expectation;
 import org.longsummer.chain.expectation.Expecter;
+import org.longsummer.chain.expectation.UsualVolts;
 import org.longsummer.chain.learning.Closings;
 import org.longsummer.chain.learning.Known;
 import org.longsummer.chain.screening.Screener;
@@ -29,6 +30,7 @@ public final class History {
     private Optional<Comparison> before = Optional.empty();
     private Optional<Weighing> last = Optional.empty();
     private LocalDate lastDay;
+    private UsualVolts usualVolts = UsualVolts.UNKNOWN;
     private Hemisphere hemisphere = new Hemisphere();
 
     /** @param explains keep the reasons and look for the next best reading; leave out for long lists, it costs more than the rest */
@@ -47,6 +49,7 @@ public final class History {
         copy.before = before;
         copy.last = Optional.empty();
         copy.lastDay = lastDay;
+        copy.usualVolts = usualVolts;
         copy.hemisphere = hemisphere.copy();
         return copy;
     }
@@ -55,13 +58,14 @@ public final class History {
     public Judged judge(Visit visit, Closings closings) {
         Screening screening = Screener.screen(unit, visit);
         Known known = Known.before(closings, unit, visit);
-        Expectation expectation = Expecter.expect(screening, closings);
+        Expectation expectation = Expecter.expect(screening, closings, usualVolts);
         boolean first = lattice == null;
         prepare(visit, expectation, known);
         Observation observation = Observation.of(expectation, known);
         Weighing weighing = new Weighing(lattice, baseline, looks, expectation, observation);
         Judged judged = new Judge(weighing, looks, known, first, explains ? Optional.of(trail) : Optional.empty()).judge(before);
-        looks.remember(visit);
+        looks.remember(unit, visit);
+        usualVolts = usualVolts.with(visit);
         last = Optional.of(weighing);
         lastDay = visit.localDay();
         return judged;

@@ -79,28 +79,22 @@ final class Judge {
      * keeps one bad reading from condemning it. False when a mistake explains the readings better than all histories do.
      */
     private boolean weigh(List<Finding> findings) {
-        List<Trajectory> all = weighing.lattice.trajectories();
-        double[] honest = new double[all.size()];
         double mistaken = new Mistakes(weighing.observation, visit).logDensity();
-        double pMistake = 0;
-        double pHonest = 0;
-        for (int i = 0; i < honest.length; i++) {
-            Trajectory t = all.get(i);
+        for (Trajectory t : weighing.lattice.trajectories()) {
             double log = weighing.logDepartures(t);
             double best = Math.max(log, mistaken);
             double good = (1 - Mistakes.SHARE) * Math.exp(log - best);
             double bad = Mistakes.SHARE * Math.exp(mistaken - best);
-            honest[i] = good / (good + bad);
+            t.honest = good / (good + bad);
             t.logWeight += best + Math.log(good + bad) + weighing.logSide(t);
         }
-        weighing.lattice.scale();
-        for (int i = 0; i < honest.length; i++) {
-            pHonest += all.get(i).weight * honest[i];
-            pMistake += all.get(i).weight * (1 - honest[i]);
-        }
-        boolean believed = pHonest >= pMistake;
-        weighing.learn(honest, believed);
         weighing.lattice.normalise();
+        double honest = 0;
+        for (Trajectory t : weighing.lattice.trajectories()) {
+            honest += t.weight * t.honest;
+        }
+        boolean believed = honest >= 0.5;
+        weighing.learn(believed);
         if (!believed) {
             findings.add(new Finding(Mistake.FITS_NOTHING, Field.WHOLE_VISIT, Optional.empty(), true));
         }
@@ -149,7 +143,7 @@ final class Judge {
                 severity(probabilities), since(probabilities),
                 asks ? trail.get().about(probabilities.likeliestFault()) : List.of(), cannotTell(probabilities),
                 asks && state != State.RETAKE ? new NextReading(weighing, looks).best() : Optional.empty(), change, findings,
-                known.closing());
+                weighing.lattice.beliefs(), known.closing());
     }
 
     private EvaporatorPart evaporatorPart() {

@@ -1,8 +1,8 @@
 package org.longsummer.chain.condition;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.longsummer.chain.departure.UnitBaseline;
 import org.longsummer.chain.visit.Work;
@@ -14,32 +14,45 @@ import org.longsummer.chain.visit.Work;
  */
 final class Lattice {
     /** Growth per season of running and how often (practice). */
-    private static final double[] RATES = {0.3, 0.6, 1.2, 2.4};
-    private static final double[] RATE_SHARES = {0.25, 0.35, 0.30, 0.10};
-    private static final double[] STEPS = {0.35, 0.7, 1.1, 1.6};
-    private static final double STEP_SHARE = 0.25;
+    static final double[] RATES = {0.3, 0.6, 1.2, 2.4};
+    static final double[] RATE_SHARES = {0.25, 0.35, 0.30, 0.10};
+    static final double[] STEPS = {0.35, 0.7, 1.1, 1.6};
+    static final double STEP_SHARE = 0.25;
+    private static final double LOG_STEP_SHARE = Math.log(STEP_SHARE / STEPS.length);
+    private static final double[] LOG_RATE_SHARES = new double[RATES.length];
+    private static final double HAZARDS;
+
+    static {
+        for (int i = 0; i < RATES.length; i++) {
+            LOG_RATE_SHARES[i] = Math.log((1 - STEP_SHARE) * RATE_SHARES[i]);
+        }
+        double sum = 0;
+        for (Fault fault : Fault.ALL) {
+            sum += fault.hazard();
+        }
+        HAZARDS = sum;
+    }
+
     /** Share of units that come with a fault to their first visit: small, since a large one does more harm than any error of physics. */
     private static final double ARRIVES_FAULTY = 0.06;
     private static final double[] ARRIVAL_SEVERITIES = {0.25, 0.5, 0.75, 1.0};
     private static final double[] ARRIVAL_SHARES = {0.35, 0.3, 0.2, 0.15};
     private static final double ARRIVAL_RATE = 0.5;
     private static final double LONG_INTERVAL = 0.35;
-    private static final double LOG_NEGLIGIBLE = Math.log(1e-6);
-    private static final int MOST = 260;
+    private static final double LOG_NEGLIGIBLE = Math.log(1e5);
+    private static final int STEPS_PER_UNIT = 10;
+    /** About so many histories are kept. */
+    private static final int MOST = 150;
 
     private List<Trajectory> trajectories = new ArrayList<>();
 
     /** A unit at its first visit. */
     Lattice(double[] start, long day) {
-        trajectories.add(new Trajectory(null, 0, day, 0, Math.log(1 - ARRIVES_FAULTY), start.clone()));
-        double hazards = 0;
-        for (Fault fault : Fault.ALL) {
-            hazards += fault.hazard();
-        }
+        trajectories.add(new Trajectory(null, 0, day, 0, Math.log(1 - ARRIVES_FAULTY), start));
         for (Fault fault : Fault.ALL) {
             for (int i = 0; i < ARRIVAL_SEVERITIES.length; i++) {
-                double share = ARRIVES_FAULTY * fault.hazard() / hazards * ARRIVAL_SHARES[i];
-                trajectories.add(new Trajectory(fault, ARRIVAL_RATE, day, ARRIVAL_SEVERITIES[i], Math.log(share), start.clone()));
+                double share = ARRIVES_FAULTY * fault.hazard() / HAZARDS * ARRIVAL_SHARES[i];
+                trajectories.add(new Trajectory(fault, ARRIVAL_RATE, day, ARRIVAL_SEVERITIES[i], Math.log(share), start));
             }
         }
         normalise();
@@ -57,6 +70,14 @@ final class Lattice {
 
     List<Trajectory> trajectories() {
         return trajectories;
+    }
+
+    List<Belief> beliefs() {
+        List<Belief> beliefs = new ArrayList<>(trajectories.size());
+        for (Trajectory t : trajectories) {
+            beliefs.add(new Belief(t.weight, Optional.ofNullable(t.fault), t.severity, t.rate));
+        }
+        return beliefs;
     }
 
     void renew(List<UnitBaseline.Renewal> renewals) {
@@ -81,15 +102,11 @@ final class Lattice {
                     double middle = (piece + 0.5) / pieces;
                     spawn(born, trajectory, seasons / pieces, seasons * (1 - middle), from + (long) ((to - from) * middle));
                 }
-                double hazards = 0;
-                for (Fault fault : Fault.ALL) {
-                    hazards += fault.hazard();
-                }
-                trajectory.logWeight -= hazards * seasons;
+                trajectory.logWeight -= HAZARDS * seasons;
             }
         }
         trajectories.addAll(born);
-        normalise();
+        scale();
     }
 
     private static void spawn(List<Trajectory> born, Trajectory parent, double piece, double since, long onset) {
@@ -97,10 +114,10 @@ final class Lattice {
             double log = parent.logWeight + Math.log(fault.hazard() * piece);
             for (int i = 0; i < RATES.length; i++) {
                 born.add(new Trajectory(fault, RATES[i], onset, Math.min(Trajectory.MOST_SEVERE, RATES[i] * since),
-                        log + Math.log((1 - STEP_SHARE) * RATE_SHARES[i]), parent.mean.clone()));
+                        log + LOG_RATE_SHARES[i], parent.mean));
             }
             for (double step : STEPS) {
-                born.add(new Trajectory(fault, 0, onset, step, log + Math.log(STEP_SHARE / STEPS.length), parent.mean.clone()));
+                born.add(new Trajectory(fault, 0, onset, step, log + LOG_STEP_SHARE, parent.mean));
             }
         }
     }
@@ -137,18 +154,34 @@ final class Lattice {
         for (Trajectory trajectory : trajectories) {
             best = Math.max(best, trajectory.logWeight);
         }
-        List<Trajectory> kept = new ArrayList<>(trajectories.size());
+        double reach = reach(best);
+        List<Trajectory> kept = new ArrayList<>(MOST + 40);
         for (Trajectory trajectory : trajectories) {
-            if (trajectory.logWeight - best > LOG_NEGLIGIBLE) {
+            if (best - trajectory.logWeight < reach) {
                 kept.add(trajectory);
             }
         }
-        if (kept.size() > MOST) {
-            kept.sort(Comparator.comparingDouble((Trajectory t) -> -t.logWeight));
-            kept = new ArrayList<>(kept.subList(0, MOST));
-        }
         trajectories = kept;
         scale();
+    }
+
+    /** How far below the best a history may lie, so that about {@link #MOST} stay: by counting them in steps of a tenth. */
+    private double reach(double best) {
+        int[] counts = new int[(int) (LOG_NEGLIGIBLE * STEPS_PER_UNIT) + 1];
+        for (Trajectory trajectory : trajectories) {
+            double below = (best - trajectory.logWeight) * STEPS_PER_UNIT;
+            if (below < counts.length) {
+                counts[(int) below]++;
+            }
+        }
+        int sum = 0;
+        for (int step = 0; step < counts.length; step++) {
+            sum += counts[step];
+            if (sum > MOST) {
+                return (step + 1.0) / STEPS_PER_UNIT;
+            }
+        }
+        return LOG_NEGLIGIBLE;
     }
 
     /** Scales the weights to add up to one. */

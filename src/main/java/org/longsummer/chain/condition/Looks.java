@@ -9,6 +9,7 @@ import org.longsummer.chain.visit.FilterLook;
 import org.longsummer.chain.visit.Unit;
 import org.longsummer.chain.visit.Visit;
 import org.longsummer.quantity.Quantity;
+import org.longsummer.quantity.Voltage;
 import org.longsummer.science.statistics.Normal;
 
 /**
@@ -22,8 +23,8 @@ final class Looks {
     private static final double HEAVY_FROM = 0.72;
     private static final double LOOK_SPREAD = 0.24;
     /** Share of looks that say nothing: poor light, another opinion of "light". */
-    private static final double LAPSE = 0.10;
-    private static final double[] LAPSE_SHARES = {0.70, 0.27, 0.03};
+    private static final double LAPSE = 0.20;
+    private static final double[] LAPSE_SHARES = {0.72, 0.26, 0.02};
     private static final double FILTER_SPREAD = 0.28;
     /** Room air minus return air of a sound unit, °F: 0 with the spread of two probes and an uneven room. */
     static final double ROOM_SPREAD = 1.3;
@@ -32,13 +33,20 @@ final class Looks {
     private static final double CAPACITOR_SPREAD = 0.03;
     private static final double[] USUAL_LABELS = {30, 35, 40, 45, 50, 55, 60};
 
+    private static final double PEAK_UNIT_TO_UNIT = 0.3;
+    private static final double PEAK_READING = 0.15;
+    private static final double USUAL_VOLTS = 115;
+
     private final List<Double> microfarads = new ArrayList<>();
+    /** ln of earlier start peaks at rated volts. */
+    private final List<Double> peaks = new ArrayList<>();
     private double seasonsSinceFilter = 0.4;
     private double filterSpread = 0.4;
 
     Looks copy() {
         Looks copy = new Looks();
         copy.microfarads.addAll(microfarads);
+        copy.peaks.addAll(peaks);
         copy.seasonsSinceFilter = seasonsSinceFilter;
         copy.filterSpread = filterSpread;
         return copy;
@@ -63,8 +71,9 @@ final class Looks {
         return seasonsSinceFilter;
     }
 
-    void remember(Visit visit) {
+    void remember(Unit unit, Visit visit) {
         visit.readings().capacitor().ifPresent(c -> microfarads.add(c.microfarads()));
+        visit.readings().startPeak().ifPresent(peak -> peaks.add(lnPeak(visit, unit)));
     }
 
     /** The looks and side readings of one visit that say something. */
@@ -85,6 +94,10 @@ final class Looks {
         }));
         visit.readings().capacitor().ifPresent(c -> looks.add(new Look(Field.CAPACITOR, Optional.of(c), "run capacitor", (fault, s) ->
                 capacitor(unit, c.microfarads(), fault == Fault.CAPACITOR ? s : 0))));
+        visit.readings().startPeak().ifPresent(peak -> {
+            double ln = lnPeak(visit, unit);
+            looks.add(new Look(Field.START_PEAK, Optional.of(peak), "start peak", (fault, s) -> peak(unit, ln, fault, s)));
+        });
         if (visit.icedCoil()) {
             looks.add(new Look(Field.ICED_COIL, Optional.empty(), "ice on the coil", Looks::iced));
         }
@@ -155,6 +168,27 @@ final class Looks {
             default -> 0;
         };
         return 0.004 + slope * Math.min(s, 1.2) * Math.min(s, 1.2);
+    }
+
+    /** ln of the start peak at rated volts. */
+    private static double lnPeak(Visit visit, Unit unit) {
+        double rated = unit.plate().ratedVolts().map(Voltage::volts).orElse(USUAL_VOLTS);
+        double volts = visit.readings().volts().map(Voltage::volts).orElse(rated);
+        return Math.log(Math.max(1, visit.readings().startPeak().get().amperes()) * rated / volts);
+    }
+
+    /** A worn compressor starts hard and a weak capacitor starts long: a meter's hold catches more of the peak (practice). */
+    private double peak(Unit unit, double ln, Fault fault, double s) {
+        double typical = Math.log(unit.plate().softStarter() ? 25 : 40);
+        double precision = 1 / (PEAK_UNIT_TO_UNIT * PEAK_UNIT_TO_UNIT);
+        double weighted = typical * precision;
+        for (double earlier : peaks) {
+            precision += 1 / (PEAK_READING * PEAK_READING);
+            weighted += earlier / (PEAK_READING * PEAK_READING);
+        }
+        double spread = Math.sqrt(1 / precision + PEAK_READING * PEAK_READING);
+        double effect = fault == Fault.COMPRESSOR ? 0.20 * s : fault == Fault.CAPACITOR ? 0.08 * s : 0;
+        return density(ln, weighted / precision + effect, spread);
     }
 
     private static double density(double x, double mean, double spread) {

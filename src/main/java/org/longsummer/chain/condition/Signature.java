@@ -1,7 +1,6 @@
 package org.longsummer.chain.condition;
 
 import org.longsummer.chain.departure.Channel;
-import org.longsummer.chain.expectation.Expectation;
 import org.longsummer.quantity.Temperature;
 import org.longsummer.science.cooling.RoofUnit;
 
@@ -18,9 +17,7 @@ final class Signature {
 
     private Signature() {}
 
-    static Signature of(Fault fault, Expectation expectation) {
-        RoofUnit machine = expectation.machine();
-        Temperature condenserAir = expectation.surroundings().condenserAir();
+    static Signature of(Fault fault, RoofUnit machine, Temperature condenserAir) {
         double[] half = at(fault, 0.5, machine, condenserAir);
         double[] one = at(fault, 1, machine, condenserAir);
         double[] more = at(fault, 1.5, machine, condenserAir);

@@ -12,8 +12,12 @@ final class Trajectory {
     final double rate;
     /** Day of onset, counted from 1970. */
     final long onset;
-    /** Means of the states of the unit's baseline, sound. */
-    final double[] mean;
+    /** Means of the states of the unit's baseline, sound; may be shared with the history it branched from, so never moved in place. */
+    double[] mean;
+    /** What the sound unit would show on each channel at the visit in hand, by this history's mean. */
+    double[] sound;
+    /** Probability that the readings of the visit in hand are no mistake. */
+    double honest = 1;
     double severity;
     double logWeight;
     /** Share of all histories, after the last normalisation. */

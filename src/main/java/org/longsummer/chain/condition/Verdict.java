@@ -23,12 +23,13 @@ import org.longsummer.chain.visit.Visit;
  * @param nextBestReading absent when nothing would change the decision
  * @param beforeAndAfter set when this visit reads again after work
  * @param findings what was odd about the readings, worst first
+ * @param beliefs all that the history leaves possible, for looking ahead
  * @param closing the day whose closing of the learned levels was used; absent when nothing had been learned
  */
 public record Verdict(Departure departure, State state, Condition condition, Probabilities probabilities, double probabilityOfImpact,
         EvaporatorPart evaporatorPart, Optional<Severity> severity, Optional<LocalDate> since, List<Evidence> evidence, List<Condition> cannotTell,
         Optional<NextBestReading> nextBestReading, Optional<BeforeAfter> beforeAndAfter, List<Finding> findings,
-        Optional<LocalDate> closing) {
+        List<Belief> beliefs, Optional<LocalDate> closing) {
 
     public Visit visit() {
         return departure.screening().visit();
@@ -36,6 +37,6 @@ public record Verdict(Departure departure, State state, Condition condition, Pro
 
     Verdict withFindings(List<Finding> others) {
         return new Verdict(departure, state, condition, probabilities, probabilityOfImpact, evaporatorPart, severity, since, evidence,
-                cannotTell, nextBestReading, beforeAndAfter, List.copyOf(others), closing);
+                cannotTell, nextBestReading, beforeAndAfter, List.copyOf(others), beliefs, closing);
     }
 }

@@ -40,7 +40,7 @@ final class Weighing {
         this.observation = observation;
         this.looks = looks.of(expectation.screening().unit(), expectation.screening().visit());
         for (Fault fault : Fault.ALL) {
-            signatures[fault.ordinal()] = Signature.of(fault, expectation);
+            signatures[fault.ordinal()] = Signature.of(fault, expectation.machine(), expectation.surroundings().condenserAir());
         }
         design = baseline.design(expectation);
         foresight = baseline.foresee(design, observation.noise());
@@ -49,6 +49,7 @@ final class Weighing {
         load[S] = LOAD_SPLIT * seasons;
         load[A] = LOAD_AMPS * seasons;
         lnLoadCapacity = LOAD_CAPACITY * seasons;
+        foreseeSound();
     }
 
     /** ln(measured / bare expectation) of the sound unit on one channel, over all histories, with its standard uncertainty. */
@@ -57,7 +58,7 @@ final class Weighing {
         double mean = 0;
         double square = 0;
         for (Trajectory t : lattice.trajectories()) {
-            double value = predict(t, c);
+            double value = t.sound[c];
             mean += t.weight * value;
             square += t.weight * value * value;
         }
@@ -65,13 +66,22 @@ final class Weighing {
         return new Uncertain(mean, Math.sqrt(predicted[c][c] + spread));
     }
 
-    private double predict(Trajectory t, int channel) {
-        double sum = 0;
-        double[] row = design[channel];
-        for (int i = 0; i < row.length; i++) {
-            sum += row[i] * t.mean[i];
+    /** Histories that branched from one another share their means until they have learned: what those give is worked out once. */
+    private void foreseeSound() {
+        double[] mean = null;
+        double[] sound = null;
+        for (Trajectory t : lattice.trajectories()) {
+            if (t.mean != mean) {
+                mean = t.mean;
+                sound = new double[Channel.COUNT];
+                for (int c = 0; c < sound.length; c++) {
+                    for (int i = 0; i < mean.length; i++) {
+                        sound[c] += design[c][i] * mean[i];
+                    }
+                }
+            }
+            t.sound = sound;
         }
-        return sum;
     }
 
     /** What the history's fault does to a channel now. */
@@ -84,7 +94,7 @@ final class Weighing {
     }
 
     private double surprise(Trajectory t, int channel) {
-        return observation.values()[channel] - predict(t, channel) - load[channel] - effect(t, channel);
+        return observation.values()[channel] - t.sound[channel] - load[channel] - effect(t, channel);
     }
 
     /** ln likelihood of the visit's split and amps under one history. */
@@ -133,30 +143,30 @@ final class Weighing {
     /**
      * Every history learns what the sound unit must be like if it is the true one; the shared covariance narrows.
      *
-     * @param honest by history, the probability that the readings are not a mistake
      * @param believed the readings are more likely honest than not
      */
-    void learn(double[] honest, boolean believed) {
+    void learn(boolean believed) {
         int[] made = made();
         if (made.length == 0) {
             return;
         }
         SharedKalmanFilter.Step step = foresight.whenMade(made);
         double[] surprise = new double[made.length];
-        List<Trajectory> all = lattice.trajectories();
-        for (int h = 0; h < honest.length; h++) {
-            Trajectory t = all.get(h);
+        for (Trajectory t : lattice.trajectories()) {
             for (int k = 0; k < made.length; k++) {
                 double share = predicted[made[k]][made[k]] / (predicted[made[k]][made[k]] + extra(t, made[k]));
-                surprise[k] = honest[h] * share * surprise(t, made[k]);
+                surprise[k] = t.honest * share * surprise(t, made[k]);
             }
-            for (int i = 0; i < t.mean.length; i++) {
+            double[] moved = new double[t.mean.length];
+            for (int i = 0; i < moved.length; i++) {
+                double[] gain = step.gain()[i];
                 double move = 0;
                 for (int k = 0; k < made.length; k++) {
-                    move += step.gain()[i][k] * surprise[k];
+                    move += gain[k] * surprise[k];
                 }
-                t.mean[i] += move;
+                moved[i] = t.mean[i] + move;
             }
+            t.mean = moved;
         }
         if (believed && !expectation.screening().visit().icedCoil()) {
             baseline.accept(step);

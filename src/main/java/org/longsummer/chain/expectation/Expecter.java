@@ -26,7 +26,7 @@ public final class Expecter {
     private static final double STEP_LN_HUMIDITY = 0.05;
     /** Scatter of the published curves about measured machines, ln (see reference/sources.md). */
     private static final double MODEL_SPLIT_U = 0.020;
-    private static final double MODEL_AMPS_U = 0.012;
+    private static final double MODEL_AMPS_U = 0.010;
     private static final double DUCT_GAIN_U = 0.015;
     /** The warmest and coolest outdoor air for which the curves were measured, °F. */
     private static final double COOL_EDGE = 75;
@@ -45,8 +45,8 @@ public final class Expecter {
     }
 
     /** What the unit should show, by its class and plate, in the conditions of the screened visit. */
-    public static Expectation expect(Screening screening, Closings closings) {
-        Surroundings conditions = new SurroundingsReader(screening).read(closings);
+    public static Expectation expect(Screening screening, Closings closings, UsualVolts usualVolts) {
+        Surroundings conditions = new SurroundingsReader(screening, usualVolts).read(closings);
         return new Expecter(conditions).expectation(screening);
     }
 

@@ -45,8 +45,6 @@ final class SurroundingsReader {
     private static final double USUAL_HUMIDITY = 0.48;
     private static final double LN_USUAL_HUMIDITY_U = 0.40;
     private static final double USUAL_VOLTS = 115;
-    private static final double SHORE_VOLTS = 116;
-    private static final double SHORE_VOLTS_U = 3.5;
     private static final double GENERATOR_VOLTS = 119;
     private static final double GENERATOR_VOLTS_U = 2.5;
 
@@ -54,13 +52,15 @@ final class SurroundingsReader {
     private final Visit visit;
     private final Readings readings;
     private final Pressure pressure;
+    private final UsualVolts usualVolts;
     private final Optional<Temperature> returnDryBulb;
     private final Optional<Temperature> ambientDryBulb;
 
-    SurroundingsReader(Screening screening) {
+    SurroundingsReader(Screening screening, UsualVolts usualVolts) {
+        this.usualVolts = usualVolts;
         this.unit = screening.unit();
         this.visit = screening.visit();
-        this.readings = visit.readings();
+        this.readings = screening.usable();
         this.returnDryBulb = trusted(screening, Field.RETURN_DRY_BULB, readings.returnDryBulb());
         this.ambientDryBulb = trusted(screening, Field.AMBIENT_DRY_BULB, readings.ambientDryBulb());
         this.pressure = StandardAtmosphere.pressure(unit.altitude());
@@ -146,8 +146,9 @@ final class SurroundingsReader {
             volts = GENERATOR_VOLTS * scale;
             u = GENERATOR_VOLTS_U * scale;
         } else {
-            volts = SHORE_VOLTS * scale;
-            u = SHORE_VOLTS_U * scale;
+            Uncertain usual = usualVolts.next(scale);
+            volts = usual.value();
+            u = usual.standardUncertainty();
         }
         return new Uncertain(volts / rated, u / rated);
     }

@@ -52,16 +52,22 @@ public record MoistAir(Temperature dryBulb, double humidityRatio, Pressure press
     }
 
     /**
-     * From dry bulb and thermodynamic wet bulb, eq. 33 (above freezing) and 35 (below).
+     * From dry bulb and thermodynamic wet bulb, eq. 33 (above freezing) and 35 (below). A wet bulb above the dry bulb gives fog.
      *
-     * @throws IllegalArgumentException for a wet bulb above the dry bulb, or below that of dry air
+     * @throws IllegalArgumentException for a wet bulb below that of dry air
      */
     public static MoistAir ofWetBulb(Temperature dryBulb, Temperature wetBulb, Pressure pressure) {
         double w = AdiabaticSaturation.humidityRatio(dryBulb.celsius(), wetBulb.celsius(), pressure.pascals());
-        if (!(w >= 0) || wetBulb.compareTo(dryBulb) > 0) {
+        if (!(w >= 0)) {
             throw new IllegalArgumentException("no air of " + dryBulb.celsius() + " °C has a wet bulb of " + wetBulb.celsius() + " °C");
         }
         return new MoistAir(dryBulb, Math.max(w, DRIEST), pressure);
+    }
+
+    /** Whether air of this dry bulb can have this wet bulb: at most the dry bulb, at least that of dry air. */
+    public static boolean canHaveWetBulb(Temperature dryBulb, Temperature wetBulb, Pressure pressure) {
+        return wetBulb.compareTo(dryBulb) <= 0
+                && AdiabaticSaturation.humidityRatio(dryBulb.celsius(), wetBulb.celsius(), pressure.pascals()) >= 0;
     }
 
     /** Saturated air. */

@@ -1,0 +1,72 @@
+package org.longsummer.chain.outlook;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What is ahead of a unit, if nothing is done.
+ *
+ * @param standing what it was made from
+ * @param limit when it falls below what its owner can accept
+ * @param quitting how likely it quits
+ */
+public record Outlook(Standing standing, Limit limit, Quitting quitting) {
+
+    /**
+     * Date at which capacity falls below 0.90 or amps rise above 1.10 of the sound unit's. A percentile is the day by which the chance
+     * reaches it; the chance counts that nothing is wrong, that something is already, and that something comes. Empty beyond the horizon.
+     *
+     * @param p10 day by which the chance is 10 %
+     * @param p50 day by which the chance is 50 %
+     * @param p90 day by which the chance is 90 %
+     * @param alreadyPast probability that it is there now
+     * @param withinHorizon probability that it will be there by the horizon
+     * @param horizon last day that was looked at
+     */
+    public record Limit(Optional<LocalDate> p10, Optional<LocalDate> p50, Optional<LocalDate> p90, double alreadyPast,
+            double withinHorizon, LocalDate horizon) {}
+
+    /**
+     * Probability that the unit quits.
+     *
+     * @param in30Days within 30 days
+     * @param beforeSeasonEnds before the season that is open, or the next one, closes
+     * @param inNextSeason in the season after that, given that it lives until then
+     * @param seasonEnd the last day of the season meant
+     * @param basis what it rests on
+     */
+    public record Quitting(double in30Days, double beforeSeasonEnds, double inNextSeason, LocalDate seasonEnd, Basis basis) {}
+
+    /** What a chance of quitting rests on. */
+    public enum Basis {
+        /** No visit could be judged: the life curve and the age alone. */
+        AGE_ONLY,
+        /** As before, and the age is not known either. */
+        LIFE_CURVE_ONLY,
+        /** The history's conditions with the age. */
+        HISTORY,
+        /** The compressor was found not running. */
+        NOT_COOLING
+    }
+
+    /**
+     * One date of the fan: percentiles over all that the history leaves possible.
+     *
+     * @param on the day
+     * @param shareOfLimit 1 at the limit
+     * @param splitRatio split against the sound unit's
+     * @param ampsRatio amps against the sound unit's
+     */
+    public record FanPoint(LocalDate on, Percentiles shareOfLimit, Percentiles splitRatio, Percentiles ampsRatio) {}
+
+    /** 10, 50 and 90 %. */
+    public record Percentiles(double p10, double p50, double p90) {}
+
+    /** Dates of a fan, from today to the horizon. */
+    public record Fan(List<FanPoint> points) {
+        public Fan {
+            points = List.copyOf(points);
+        }
+    }
+}

@@ -1,0 +1,78 @@
+package org.longsummer.chain.weighing;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.longsummer.chain.outlook.Variant;
+import org.longsummer.chain.visit.Work;
+
+/**
+ * What one call does.
+ *
+ * @param option which of the four it is
+ * @param remedies the works of cleaning or repairing; empty for keeping and replacing
+ * @param price of the works with their call-out; 0 for keeping and replacing
+ * @param expected cost to the horizon over all states
+ */
+record Bundle(Option option, List<Remedy> remedies, double price, double expected) {
+
+    /** Chance that it cures a variant. */
+    double cures(Variant variant) {
+        double left = 1;
+        for (Remedy remedy : remedies) {
+            left *= 1 - remedy.cures(variant);
+        }
+        return 1 - left;
+    }
+
+    /** The works as visits name them, most worthwhile first. */
+    List<Work> works() {
+        if (option == Option.REPLACE) {
+            return List.of(Work.UNIT_REPLACED);
+        }
+        return remedies.stream().map(Remedy::work).toList();
+    }
+
+    /** Expected cost in one state. */
+    double in(States states, int i) {
+        if (option == Option.REPLACE) {
+            return states.replacing(i);
+        }
+        double cures = cures(states.variant(i));
+        return price + cures * states.cured[i].mean[0] + (1 - cures) * states.uncured(i, option).mean[0];
+    }
+
+    /** The best bundle of each option, for given weights of the states. */
+    static List<Bundle> best(States states, Ledger ledger, double[] weights) {
+        double keeping = 0;
+        double replacing = 0;
+        double total = 0;
+        for (int i = 0; i < weights.length; i++) {
+            keeping += weights[i] * states.keeping(i);
+            replacing += weights[i] * states.replacing(i);
+            total += weights[i];
+        }
+        Works works = new Works(states, ledger, weights, keeping, total);
+        return List.of(new Bundle(Option.KEEP, List.of(), 0, keeping), works.cleaning(), works.repairing(),
+                new Bundle(Option.REPLACE, List.of(), 0, replacing));
+    }
+
+    /** The options for a compressor that does not run: cleaning starts none, a repair call tries a part before it sells a unit. */
+    static List<Bundle> ofDead(States states, Ledger ledger) {
+        List<Bundle> bundles = new ArrayList<>();
+        for (Option option : Option.values()) {
+            List<Remedy> remedies = option == Option.CLEAN ? List.of(Remedy.FILTER)
+                    : option == Option.REPAIR ? List.of(Remedy.CAPACITOR) : List.of();
+            double price = 0;
+            for (Remedy remedy : remedies) {
+                price += Works.price(remedy, ledger) + (remedy.needsCall() ? ledger.callOut() : 0);
+            }
+            Bundle unsummed = new Bundle(option, remedies, price, 0);
+            double expected = 0;
+            for (int i = 0; i < states.count(); i++) {
+                expected += states.weights[i] * unsummed.in(states, i);
+            }
+            bundles.add(new Bundle(option, remedies, price, expected));
+        }
+        return bundles;
+    }
+}

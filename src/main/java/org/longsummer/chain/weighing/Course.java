@@ -1,0 +1,156 @@
+package org.longsummer.chain.weighing;
+
+import org.longsummer.chain.outlook.QuittingHazard;
+import org.longsummer.chain.outlook.Variant;
+
+/**
+ * What one possible state of a unit is expected to cost from each step to the horizon, worked out backwards.
+ *
+ * <p>In each step it runs, and quits with a chance: then the emergency is paid and the part or a new unit, and that goes on. If it does
+ * not, somebody may find a fault past its limit; found, the cheaper of its remedy and of leaving it is taken. Exact first and second
+ * moments; a unit's successor is counted at its mean and does not quit again within the horizon.
+ */
+final class Course {
+    static final int ENERGY = 0;
+    static final int BREAKDOWN = 1;
+    static final int LATER_WORK = 2;
+    static final int AFTERWARDS = 3;
+    static final int PARTS = 4;
+    /** Severity beyond which nothing grows worse. */
+    private static final double MOST_SEVERE = 1.6;
+
+    /** Mean cost from the start of each step. */
+    final double[] mean;
+    /** Mean of its square. */
+    final double[] square;
+    /** The mean from the start, by what it is for. */
+    final double[] parts = new double[PARTS];
+    /** Probability of quitting from the start to the start of each step. */
+    final double[] quit;
+    /** Probability that the first step leaves it as it is. */
+    final double staysFirst;
+
+    private final Ledger ledger;
+    private final Calendar calendar;
+    private final Variant variant;
+    private final double severity;
+    private final double rate;
+    private final double limit;
+    /** The same machine once it is mended; null for the sound course itself. */
+    private final Course sound;
+
+    private Course(Ledger ledger, Variant variant, double severity, double rate, double ageYears, Course sound) {
+        this.ledger = ledger;
+        this.calendar = ledger.calendar;
+        this.variant = variant;
+        this.severity = severity;
+        this.rate = rate;
+        this.sound = sound;
+        limit = ledger.model.effects(variant).severityAtLimit();
+        mean = new double[calendar.steps + 1];
+        square = new double[calendar.steps + 1];
+        quit = new double[calendar.steps + 1];
+        double value = ledger.value(ageYears + calendar.elapsed[calendar.steps], variant, at(calendar.elapsed[calendar.steps]));
+        mean[calendar.steps] = -value;
+        square[calendar.steps] = value * value;
+        parts[AFTERWARDS] = -value;
+        double[] chances = chances(ageYears);
+        for (int k = calendar.steps - 1; k >= 0; k--) {
+            step(k, chances[k]);
+        }
+        staysFirst = (1 - chances[0]) * (1 - foundAndDone(0));
+    }
+
+    /** A bill at each step, for a machine that stands still, before another goes on. */
+    private Course(Ledger ledger, double[] bills, Course next) {
+        this.ledger = ledger;
+        calendar = ledger.calendar;
+        variant = next.variant;
+        severity = next.severity;
+        rate = next.rate;
+        limit = next.limit;
+        sound = next.sound;
+        quit = next.quit;
+        staysFirst = 1;
+        mean = new double[bills.length];
+        square = new double[bills.length];
+        for (int k = 0; k < bills.length; k++) {
+            mean[k] = bills[k] + next.mean[k];
+            square[k] = shifted(bills[k], 1, next.mean[k], next.square[k]);
+        }
+        System.arraycopy(next.parts, 0, parts, 0, PARTS);
+        parts[BREAKDOWN] += bills[0];
+    }
+
+    /** A bill first, by the step in which it is paid, and then another course. */
+    static Course after(Ledger ledger, double[] bills, Course next) {
+        return new Course(ledger, bills, next);
+    }
+
+    /** A sound machine of an age. */
+    static Course sound(Ledger ledger, double ageYears) {
+        return new Course(ledger, Variant.NONE, 0, 0, ageYears, null);
+    }
+
+    /** A machine with a fault; {@code sound} is the same machine without. */
+    static Course faulty(Ledger ledger, Variant variant, double severity, double rate, Course sound) {
+        return new Course(ledger, variant, severity, rate, ledger.age, sound);
+    }
+
+    private double at(double seasons) {
+        return Math.min(MOST_SEVERE, severity + rate * seasons);
+    }
+
+    private double[] chances(double ageYears) {
+        double[] chances = new double[calendar.steps];
+        double alive = 1;
+        for (int k = 0; k < chances.length; k++) {
+            double start = at(calendar.elapsed[k]);
+            double growth = calendar.seasons[k] > 0 ? (at(calendar.elapsed[k + 1]) - start) / calendar.seasons[k] : 0;
+            chances[k] = QuittingHazard.share(ledger.ageing(k, ageYears)
+                    + QuittingHazard.ofFault(variant, start, growth, calendar.seasons[k]));
+            alive *= 1 - chances[k];
+            quit[k + 1] = 1 - alive;
+        }
+        return chances;
+    }
+
+    private void step(int k, double chance) {
+        double now = calendar.perHalfStep;
+        double later = calendar.perStep;
+        double running = now * ledger.running(k, variant, at((calendar.elapsed[k] + calendar.elapsed[k + 1]) / 2));
+        double bill = now * ledger.breakdown(k, variant);
+        boolean mended = Ledger.isMended(variant);
+        double after = later * (mended ? sound.mean[k + 1] : ledger.renewed[k + 1]);
+        double stays = (1 - chance) * (1 - foundAndDone(k));
+        double done = (1 - chance) * foundAndDone(k);
+        double remedy = done > 0 ? ledger.remedied(k + 1, variant) : 0;
+        double cured = done == 0 ? 0 : variant.isSealed() ? ledger.renewed[k + 1] : sound.mean[k + 1];
+
+        mean[k] = running + chance * (bill + after) + stays * later * mean[k + 1] + done * later * (remedy + cured);
+        double broken = running + bill + after;
+        square[k] = chance * broken * broken + stays * shifted(running, later, mean[k + 1], square[k + 1])
+                + done * (running + later * (remedy + cured)) * (running + later * (remedy + cured));
+        for (int part = 0; part < PARTS; part++) {
+            parts[part] *= stays * later;
+        }
+        parts[ENERGY] += running;
+        parts[BREAKDOWN] += chance * bill;
+        parts[LATER_WORK] += done * later * remedy;
+        parts[AFTERWARDS] += chance * after + done * later * cured;
+    }
+
+    /** Mean square of a fixed amount and a later one. */
+    private static double shifted(double fixed, double later, double mean, double square) {
+        return fixed * fixed + 2 * fixed * later * mean + later * later * square;
+    }
+
+    /** Chance that the fault is found at the end of a step and worth its remedy then. */
+    private double foundAndDone(int k) {
+        if (variant == Variant.NONE || at(calendar.elapsed[k + 1]) < limit || ledger.found[k] == 0) {
+            return 0;
+        }
+        double next = variant.isSealed() ? ledger.renewed[k + 1] : sound.mean[k + 1];
+        return ledger.remedied(Math.min(k + 1, calendar.steps), variant) + next < mean[k + 1] ? ledger.found[k] : 0;
+    }
+}

@@ -1,0 +1,175 @@
+package org.longsummer.chain.weighing;
+
+import java.util.Optional;
+import org.longsummer.chain.outlook.Effects;
+import org.longsummer.chain.outlook.FaultModel;
+import org.longsummer.chain.outlook.LifeCurve;
+import org.longsummer.chain.outlook.QuittingHazard;
+import org.longsummer.chain.outlook.Variant;
+import org.longsummer.chain.visit.Work;
+import org.longsummer.science.economics.PresentValue;
+
+/** What things cost one unit over the calendar ahead: energy, nights, breakdowns, works, and what a machine is still worth. */
+final class Ledger {
+    /** A weak unit runs longer for the same comfort, up to this: on hot days it runs all the time anyway. Ours. */
+    private static final double LONGEST_RUNNING = 1.25;
+    /** Loss of capacity beyond the limit at which every night is a weak one. Ours. */
+    private static final double WEAK_SPAN = 0.10;
+    /** Chance that somebody who reads the unit finds a fault that is past the limit (a share of what the readings carry). Ours. */
+    private static final double LOOK_FINDS = 0.6;
+
+    final Calendar calendar;
+    final FaultModel model;
+    final double age;
+    final double replacement;
+    final double emergency;
+    /** Chance within each step that a fault past the limit is found. */
+    final double[] found;
+    /** Worth of what a new machine put in at each step costs until the horizon, its value then taken off. */
+    final double[] renewed;
+    private final LifeCurve life;
+    private final PriceList prices;
+    private final Circumstances unit;
+    private final double[] soundEnergy;
+
+    Ledger(Circumstances unit, Calendar calendar, FaultModel model, LifeCurve life, PriceList prices) {
+        this.unit = unit;
+        this.calendar = calendar;
+        this.model = model;
+        this.life = life;
+        this.prices = prices;
+        age = unit.standing().age(life);
+        replacement = prices.number(PriceKey.REPLACEMENT);
+        emergency = prices.number(PriceKey.EMERGENCY_PREMIUM)
+                + prices.number(PriceKey.LOST_NIGHTS) * prices.number(PriceKey.NIGHT_PRICE);
+        soundEnergy = soundEnergy();
+        found = new double[calendar.steps];
+        renewed = new double[calendar.steps + 1];
+        for (int k = calendar.steps - 1; k >= 0; k--) {
+            found[k] = QuittingHazard.share(LOOK_FINDS * prices.number(PriceKey.LOOKS_PER_SEASON) * calendar.seasons[k]);
+        }
+        for (int k = 0; k <= calendar.steps; k++) {
+            renewed[k] = renewed(k);
+        }
+    }
+
+    private double[] soundEnergy() {
+        double generator = prices.number(PriceKey.GENERATOR_SHARE);
+        double price = (1 - generator) * prices.number(PriceKey.ENERGY_PRICE) + generator * prices.number(PriceKey.GENERATOR_PRICE);
+        double[] energy = new double[calendar.steps];
+        for (int k = 0; k < energy.length; k++) {
+            energy[k] = unit.soundDraw().kilowatts() * calendar.runHours[k] * prices.number(PriceKey.OCCUPANCY) * price;
+        }
+        return energy;
+    }
+
+    /** Energy and nights given back in a step at a severity. */
+    double running(int k, Variant variant, double severity) {
+        Effects effects = model.effects(variant);
+        double capacity = effects.capacity(severity);
+        double longer = Math.min(LONGEST_RUNNING, 1 / capacity);
+        double weak = Math.max(0, Math.min(1, (Effects.LEAST_CAPACITY - capacity) / WEAK_SPAN));
+        double nights = calendar.openDays[k] * prices.number(PriceKey.OCCUPANCY);
+        return soundEnergy[k] * effects.amps(severity) * longer
+                + nights * weak * prices.number(PriceKey.NIGHT_PRICE) * prices.number(PriceKey.WEAK_NIGHT_REFUND);
+    }
+
+    /** Bill of a unit that quits in a step, without what its successor costs later. */
+    double breakdown(int k, Variant variant) {
+        return emergency + (isMended(variant) ? planned(Remedy.CAPACITOR) : replacementAt(k));
+    }
+
+    /** Whether a unit that quits of this goes on with a new part: all other ends are a new unit. */
+    static boolean isMended(Variant variant) {
+        return variant == Variant.CAPACITOR;
+    }
+
+    /** A new unit in a step: the list's price, or its fitting alone while the warranty gives the unit. */
+    double replacementAt(int k) {
+        boolean given = unit.warrantyUntil().isPresent() && !calendar.startOf(k).isAfter(unit.warrantyUntil().get());
+        double fitting = prices.number(PriceKey.CALL_OUT) + prices.number(PriceKey.REPLACEMENT_HOURS) * prices.number(PriceKey.SHOP_RATE);
+        return given ? Math.min(replacement, fitting) : replacement;
+    }
+
+    /** A new unit now, by a quote in hand where there is one, less what the old one brings. */
+    double replacementNow(Variant variant) {
+        Optional<Double> quoted = quoted(Work.UNIT_REPLACED);
+        double price = variant.isSealed() ? Math.min(replacementAt(0), quoted.orElse(replacementAt(0))) : quoted.orElse(replacement);
+        return price - prices.number(PriceKey.SALVAGE);
+    }
+
+    /** A work by a call of its own at a later time. */
+    double planned(Remedy remedy) {
+        return remedy.price(prices) + (remedy.needsCall() ? prices.number(PriceKey.CALL_OUT) : 0);
+    }
+
+    /** What finding a fault costs: its work, or a new unit where the sealed circuit is gone. */
+    double remedied(int k, Variant variant) {
+        return variant.isSealed() ? replacementAt(k) : planned(Remedy.against(variant));
+    }
+
+    Optional<Double> quoted(Work work) {
+        return unit.quote().isPresent() && unit.quote().get().work() == work
+                ? Optional.of(unit.quote().get().price().amount()) : Optional.empty();
+    }
+
+    double price(Remedy remedy) {
+        return remedy.price(prices);
+    }
+
+    double callOut() {
+        return unit.somebodyOnSite() ? 0 : prices.number(PriceKey.CALL_OUT);
+    }
+
+    double materialSaving() {
+        return prices.number(PriceKey.MATERIAL_SAVING);
+    }
+
+    /** Cumulative hazard of ageing without a sign within a step, of a machine of an age at the calendar's start. */
+    double ageing(int k, double ageAtStart) {
+        return QuittingHazard.WITHOUT_SIGN * QuittingHazard.ofAge(life, ageAtStart + calendar.elapsed[k], calendar.seasons[k]);
+    }
+
+    /** Value of a machine at the horizon: its price shared out evenly over the life that is left to it, less what its fault asks for. */
+    double value(double ageAtEnd, Variant variant, double severity) {
+        double rate = prices.number(PriceKey.DISCOUNT_RATE);
+        double left = PresentValue.ofUniform(rate, life.years().medianResidual(ageAtEnd));
+        double sound = replacement * left / PresentValue.ofUniform(rate, life.years().medianResidual(0));
+        if (variant == Variant.NONE) {
+            return sound;
+        }
+        double worse = Math.min(1, severity);
+        return variant.isSealed() ? sound * (1 - worse) : Math.max(0, sound - worse * planned(Remedy.against(variant)));
+    }
+
+    /** What the machine would be worth today if it were sound: all options start from it, so that what they lose of it is a cost. */
+    double worthToday() {
+        return value(age, Variant.NONE, 0);
+    }
+
+    /** By step: the nights of the season without cooling from then on, and a new unit at its end. */
+    double[] idle(int seasonEnd) {
+        int end = Math.min(seasonEnd, calendar.steps);
+        double[] bills = new double[calendar.steps + 1];
+        double bill = replacement;
+        for (int k = end - 1; k >= 0; k--) {
+            double nights = calendar.openDays[k] * prices.number(PriceKey.OCCUPANCY) * prices.number(PriceKey.NIGHT_PRICE);
+            bill = calendar.perHalfStep * nights + calendar.perStep * bill;
+            bills[k] = bill;
+        }
+        for (int k = end; k < bills.length; k++) {
+            bills[k] = replacement;
+        }
+        return bills;
+    }
+
+    private double renewed(int from) {
+        double worth = 1;
+        double sum = 0;
+        for (int k = from; k < calendar.steps; k++) {
+            sum += worth * calendar.perHalfStep * soundEnergy[k];
+            worth *= calendar.perStep;
+        }
+        return sum - worth * value(calendar.elapsed[calendar.steps] - calendar.elapsed[from], Variant.NONE, 0);
+    }
+}

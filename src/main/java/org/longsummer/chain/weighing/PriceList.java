@@ -1,0 +1,77 @@
+package org.longsummer.chain.weighing;
+
+import java.util.EnumMap;
+import org.longsummer.quantity.Decimal;
+import org.longsummer.quantity.Money;
+
+/**
+ * Prices and figures of use of a fleet, a depot or a unit. What was not given is a default of ours and can be told from what was.
+ *
+ * <p>Money is exact in minor units, except a price a kWh, which is often a fraction of them.
+ */
+public final class PriceList {
+    private final String currency;
+    private final EnumMap<PriceKey, Double> given;
+
+    private PriceList(String currency, EnumMap<PriceKey, Double> given) {
+        this.currency = currency;
+        this.given = given;
+    }
+
+    /** Our defaults, in a currency: the figures were thought in US dollars and are not converted. */
+    public static PriceList defaults(String currency) {
+        return new PriceList(Money.zero(currency).currency(), new EnumMap<>(PriceKey.class));
+    }
+
+    /**
+     * The same with one figure changed.
+     *
+     * @throws IllegalArgumentException naming the key, what was given and the limits
+     */
+    public PriceList with(PriceKey key, double value) {
+        if (!(value >= key.least() && value <= key.most())) {
+            throw new IllegalArgumentException(key.word() + ": " + value + " given; give " + plain(key.least()) + " to " + plain(key.most())
+                    + " (" + key.meaning() + ")");
+        }
+        EnumMap<PriceKey, Double> changed = new EnumMap<>(given);
+        changed.put(key, value);
+        return new PriceList(currency, changed);
+    }
+
+    /** A list for one depot or unit: its own figures before these. */
+    public PriceList overriddenBy(PriceList own) {
+        if (!currency.equals(own.currency)) {
+            throw new IllegalArgumentException("currency: " + own.currency + " given over " + currency + "; give one currency");
+        }
+        EnumMap<PriceKey, Double> merged = new EnumMap<>(given);
+        merged.putAll(own.given);
+        return new PriceList(currency, merged);
+    }
+
+    public String currency() {
+        return currency;
+    }
+
+    /** An amount in the currency's major unit, a number or a share. */
+    public double number(PriceKey key) {
+        Double value = given.get(key);
+        return value == null ? key.standard() : value;
+    }
+
+    /** An amount of money, exact. */
+    public Money money(PriceKey key) {
+        if (key.kind() != PriceKey.Kind.MONEY) {
+            throw new IllegalArgumentException(key.word() + " is no amount of money");
+        }
+        return Money.of(number(key), currency);
+    }
+
+    /** Whether it was given, and is not a default of ours. */
+    public boolean isGiven(PriceKey key) {
+        return given.containsKey(key);
+    }
+
+    private static String plain(double value) {
+        return value == Math.floor(value) ? Decimal.text(value, 0) : Decimal.text(value, 2);
+    }
+}

@@ -1,0 +1,12 @@
+package org.longsummer.quantity;
+
+/**
+ * Electric power drawn.
+ *
+ * @param watts W
+ */
+public record Power(double watts) {
+    public double kilowatts() {
+        return watts / 1000;
+    }
+}

@@ -1,0 +1,220 @@
+package org.longsummer.chain.outlook;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.Arrays;
+import java.util.List;
+import org.longsummer.chain.condition.Growth;
+import java.util.OptionalDouble;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.longsummer.chain.condition.Condition;
+import org.longsummer.chain.season.SeasonClock;
+
+class OutlookerLawTest {
+    private static final LocalDate JUNE = LocalDate.of(2021, 6, 10);
+    private static final SeasonClock CLOCK = SeasonClock.NORTHERN;
+    private static final Outlooker OUTLOOKER = new Outlooker(TypicalFaults.MODEL, LifeCurve.PRIVATE, CLOCK);
+
+    private static Standing standing(Hypothesis... hypotheses) {
+        return new Standing(JUNE, List.of(hypotheses), 5, OptionalDouble.of(6), false);
+    }
+
+    private static Outlook.Limit limit(Hypothesis... hypotheses) {
+        return OUTLOOKER.limit(standing(hypotheses));
+    }
+
+    private static Hypothesis fault(double weight, Variant variant, double severity, double rate) {
+        return new Hypothesis(weight, variant, severity, rate);
+    }
+
+    @Test
+    void aCertainFaultReachesTheLimitWhenItsGrowthSays() {
+        double atLimit = TypicalFaults.MODEL.effects(Variant.CONDENSER_COIL).severityAtLimit();
+        Outlook.Limit limit = limit(fault(1, Variant.CONDENSER_COIL, 0.2, 1.2));
+        LocalDate expected = CLOCK.dateAfter(JUNE, (atLimit - 0.2) / 1.2);
+        assertEquals(0, ChronoUnit.DAYS.between(expected, limit.p50().orElseThrow()), 2);
+        assertTrue(limit.p10().orElseThrow().isBefore(expected) && limit.p90().orElseThrow().isAfter(expected));
+        assertEquals(1, limit.withinHorizon(), 1e-12);
+    }
+
+    @Test
+    void aSoundUnitHasNoLimitDateWithinTheHorizon() {
+        Outlook.Limit limit = limit(Hypothesis.sound(1));
+        assertTrue(limit.p50().isEmpty() && limit.p90().isEmpty());
+        assertTrue(limit.withinHorizon() > 0 && limit.withinHorizon() < 0.5);
+    }
+
+    @Test
+    void whatIsPastTheLimitIsThereToday() {
+        Outlook.Limit limit = limit(fault(0.6, Variant.CAPACITOR, 1, 0), Hypothesis.sound(0.4));
+        assertEquals(JUNE, limit.p50().orElseThrow());
+        assertEquals(0.6, limit.alreadyPast(), 1e-12);
+        assertTrue(limit.p90().isEmpty());
+    }
+
+    @Test
+    void aStepThatStaysBelowTheLimitNeverReachesIt() {
+        assertEquals(0, limit(fault(1, Variant.CONDENSER_COIL, 0.3, 0)).withinHorizon(), 0);
+        assertEquals(0, limit(fault(1, Variant.CONDENSER_COIL, 0, 0)).withinHorizon(), 0);
+    }
+
+    @Test
+    void worseFasterAndLikelierIsNeverLater() {
+        for (Variant variant : Variant.values()) {
+            LocalDate before = LocalDate.MAX;
+            for (double severity = 0; severity <= 1.2 && variant != Variant.NONE; severity += 0.1) {
+                LocalDate now = limit(fault(0.9, variant, severity, 0.9), Hypothesis.sound(0.1)).p50().orElse(LocalDate.MAX);
+                assertTrue(!now.isAfter(before), variant + " " + severity);
+                LocalDate faster = limit(fault(0.9, variant, severity, 1.8), Hypothesis.sound(0.1)).p50().orElse(LocalDate.MAX);
+                assertTrue(!faster.isAfter(now), variant + " " + severity);
+                LocalDate likelier = limit(fault(1, variant, severity, 0.9)).p50().orElse(LocalDate.MAX);
+                assertTrue(!likelier.isAfter(now), variant + " " + severity);
+                before = now;
+            }
+        }
+    }
+
+    @Test
+    void theLimitIsWhereOneOfTheRatiosReachesIt() {
+        for (Variant variant : Variant.values()) {
+            Effects effects = TypicalFaults.MODEL.effects(variant);
+            double severity = effects.severityAtLimit();
+            if (severity < Double.POSITIVE_INFINITY) {
+                assertEquals(1, effects.shareOfLimit(severity), 1e-9, variant.name());
+                assertTrue(effects.shareOfLimit(severity - 0.01) < 1);
+            }
+        }
+        assertEquals(Double.POSITIVE_INFINITY, Effects.NONE.severityAtLimit());
+    }
+
+    /** The histogram against drawing the same future a hundred thousand times, with a fixed seed. */
+    @Test
+    void agreesWithDrawingFutures() {
+        List<Hypothesis> hypotheses = List.of(Hypothesis.sound(0.5), fault(0.3, Variant.CONDENSER_COIL, 0.3, 0.6),
+                fault(0.2, Variant.COMPRESSOR, 0.1, 1.2));
+        FirstPassage passage = new FirstPassage.Ahead(TypicalFaults.MODEL, 1.5).of(hypotheses);
+        Random random = new Random(11);
+        int draws = 100_000;
+        double[] times = new double[draws];
+        for (int i = 0; i < draws; i++) {
+            times[i] = drawn(random);
+        }
+        Arrays.sort(times);
+        for (double share : new double[] {0.1, 0.2, 0.3, 0.4, 0.45}) {
+            double counted = times[(int) (share * draws)];
+            assertEquals(counted, passage.seasonsUntil(share).orElse(9), counted < 1.5 ? 0.05 : 99, "share " + share);
+        }
+        double within = Arrays.stream(times).filter(time -> time < 1.5).count() / (double) draws;
+        assertEquals(within, passage.withinHorizon(), 0.006);
+    }
+
+    private static double drawn(Random random) {
+        double which = random.nextDouble();
+        if (which >= 0.5) {
+            boolean condenser = which < 0.8;
+            Variant variant = condenser ? Variant.CONDENSER_COIL : Variant.COMPRESSOR;
+            double rate = condenser ? 0.6 * Math.exp(0.25 * random.nextGaussian()) : 1.2 * Math.exp(0.6 * random.nextGaussian());
+            return (TypicalFaults.MODEL.effects(variant).severityAtLimit() - (condenser ? 0.3 : 0.1)) / rate;
+        }
+        double onset = -Math.log(1 - random.nextDouble()) / TypicalFaults.MODEL.onsets();
+        double pick = random.nextDouble() * TypicalFaults.MODEL.onsets();
+        int variant = 0;
+        while (pick >= TypicalFaults.MODEL.onsetsPerSeason().get(variant)) {
+            pick -= TypicalFaults.MODEL.onsetsPerSeason().get(variant++);
+        }
+        double way = random.nextDouble();
+        int index = 0;
+        while (index < TypicalFaults.GROWTH.size() - 1 && way >= TypicalFaults.GROWTH.get(index).share()) {
+            way -= TypicalFaults.GROWTH.get(index++).share();
+        }
+        Growth growth = TypicalFaults.GROWTH.get(index);
+        double left = TypicalFaults.MODEL.effects().get(variant).severityAtLimit() - growth.step();
+        return left <= 0 ? onset : growth.ratePerSeason() > 0 ? onset + left / growth.ratePerSeason() : Double.POSITIVE_INFINITY;
+    }
+
+    @Test
+    void withoutHistoryQuittingIsTheLifeCurveAndNoDateIsGiven() {
+        Standing unknown = new Standing(JUNE, List.of(), 0, OptionalDouble.of(9), false);
+        Outlook outlook = OUTLOOKER.outlook(unknown);
+        double seasons = CLOCK.seasonsBetween(JUNE, LocalDate.of(2021, 11, 1));
+        assertEquals(LifeCurve.PRIVATE.years().failingWithin(seasons, 9), outlook.quitting().beforeSeasonEnds(), 1e-12);
+        assertEquals(Outlook.Basis.AGE_ONLY, outlook.quitting().basis());
+        assertTrue(outlook.limit().p10().isEmpty() && outlook.limit().p50().isEmpty());
+        Standing ageless = new Standing(JUNE, List.of(), 0, OptionalDouble.empty(), false);
+        assertEquals(Outlook.Basis.LIFE_CURVE_ONLY, OUTLOOKER.quitting(ageless).basis());
+        assertTrue(OUTLOOKER.fan(unknown).points().isEmpty());
+    }
+
+    @Test
+    void quittingRisesWithTimeAgeSeverityAndRate() {
+        for (Variant variant : Variant.values()) {
+            for (double severity = 0; severity < 1.5 && variant != Variant.NONE; severity += 0.25) {
+                Outlook.Quitting now = OUTLOOKER.quitting(standing(fault(1, variant, severity, 0.6)));
+                Outlook.Quitting worse = OUTLOOKER.quitting(standing(fault(1, variant, severity + 0.1, 0.6)));
+                Outlook.Quitting faster = OUTLOOKER.quitting(standing(fault(1, variant, severity, 0.9)));
+                Outlook.Quitting older = OUTLOOKER.quitting(
+                        new Standing(JUNE, List.of(fault(1, variant, severity, 0.6)), 5, OptionalDouble.of(12), false));
+                assertTrue(now.in30Days() < now.beforeSeasonEnds());
+                for (Outlook.Quitting other : List.of(worse, faster, older)) {
+                    assertTrue(other.beforeSeasonEnds() > now.beforeSeasonEnds() && other.in30Days() > now.in30Days());
+                }
+            }
+        }
+    }
+
+    @Test
+    void whatWasJudgedSoundQuitsLessThanWhatNobodyJudged() {
+        double judged = OUTLOOKER.quitting(standing(Hypothesis.sound(1))).beforeSeasonEnds();
+        double unknown = OUTLOOKER.quitting(new Standing(JUNE, List.of(), 0, OptionalDouble.of(6), false)).beforeSeasonEnds();
+        assertTrue(judged > 0.15 * unknown && judged < 0.5 * unknown);
+    }
+
+    @Test
+    void theCumulativeHazardIsTheAreaUnderTheHazard() {
+        double area = 0;
+        for (int i = 0; i < 100_000; i++) {
+            area += QuittingHazard.ofFault(Variant.COMPRESSOR, 0.3 + 0.9 * (i + 0.5) * 1e-5) * 1e-5;
+        }
+        assertEquals(area, QuittingHazard.ofFault(Variant.COMPRESSOR, 0.3, 0.9, 1), 1e-9);
+    }
+
+    @Test
+    void aUnitFoundDeadHasQuit() {
+        Outlook outlook = OUTLOOKER.outlook(new Standing(JUNE, List.of(Hypothesis.sound(1)), 3, OptionalDouble.of(6), true));
+        assertEquals(1, outlook.quitting().in30Days(), 0);
+        assertEquals(JUNE, outlook.limit().p50().orElseThrow());
+    }
+
+    @Test
+    void theFanStartsAtTodayWidensAndStaysInOrder() {
+        Outlook.Fan fan = OUTLOOKER.fan(standing(Hypothesis.sound(0.2), fault(0.4, Variant.CONDENSER_COIL, 0.3, 0.3),
+                fault(0.4, Variant.CONDENSER_COIL, 0.4, 1.2)));
+        Outlook.FanPoint first = fan.points().get(0);
+        Outlook.FanPoint last = fan.points().get(fan.points().size() - 1);
+        assertEquals(JUNE, first.on());
+        assertTrue(last.shareOfLimit().p90() - last.shareOfLimit().p10() > first.shareOfLimit().p90() - first.shareOfLimit().p10());
+        for (Outlook.FanPoint point : fan.points()) {
+            assertTrue(point.ampsRatio().p10() <= point.ampsRatio().p50() && point.ampsRatio().p50() <= point.ampsRatio().p90());
+            assertTrue(CLOCK.isOpen(point.on()));
+        }
+    }
+
+    @Test
+    void conditionsAndVariantsBelongTogether() {
+        for (Variant variant : Variant.values()) {
+            assertEquals(variant, Variant.of(variant.condition(), variant == Variant.FILTER));
+        }
+        assertThrows(IllegalArgumentException.class, () -> Variant.of(Condition.NOT_COOLING, false));
+    }
+
+    @Test
+    void refusesWeightsThatAreNoPosterior() {
+        assertThrows(IllegalArgumentException.class, () -> standing(Hypothesis.sound(0.9)));
+        assertThrows(IllegalArgumentException.class, () -> fault(0.5, Variant.FILTER, -0.1, 0));
+    }
+}
