@@ -7,13 +7,14 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
+import java.util.function.Consumer;
 import org.longsummer.chain.Assessment;
 import org.longsummer.chain.condition.Verdict;
-import org.longsummer.chain.learning.Closings;
+import org.longsummer.chain.visit.Unit;
 import org.longsummer.chain.visit.Visit;
 import org.longsummer.store.FleetUnit;
 
@@ -33,41 +34,65 @@ public final class Assess {
      */
     public static void run(Path unitsFile, Path visitsFile, Path out, Findings findings, Progress progress)
             throws FileRefused, IOException {
-        Map<String, FleetUnit> units = UnitsFile.read(unitsFile, id -> Optional.empty(), findings);
-        Map<String, List<Visit>> visits = new TreeMap<>();
+        Map<String, FleetUnit> fleet = UnitsFile.read(unitsFile, id -> Optional.empty(), findings);
+        List<Visit> visits = new ArrayList<>();
         boolean unitsAreSound = findings.count() == 0;
-        VisitsFile.read(visitsFile, id -> !unitsAreSound || units.containsKey(id), findings, visit -> {
-            visits.computeIfAbsent(visit.unitId(), id -> new ArrayList<>()).add(visit);
+        VisitsFile.read(visitsFile, id -> !unitsAreSound || fleet.containsKey(id), findings, visit -> {
+            visits.add(visit);
             progress.step("visits read");
         });
         findings.refuseIfAny();
-        List<Verdict> verdicts = new ArrayList<>();
-        Closings closings = new Closings();
-        visits.forEach((unitId, ofUnit) -> {
-            verdicts.addAll(Assessment.ofUnit(units.get(unitId).unit(), ofUnit, closings));
-            progress.step("units judged");
+        Map<String, Unit> units = new HashMap<>();
+        fleet.forEach((id, unit) -> units.put(id, unit.unit()));
+        write(out, file -> {
+            DayByDay rows = new DayByDay(file);
+            Assessment.ofFleet(units, visits, verdict -> {
+                rows.add(verdict);
+                progress.step("visits judged");
+            });
+            rows.flush();
         });
-        verdicts.sort(BY_TIME);
-        write(verdicts, out);
     }
 
-    private static void write(List<Verdict> verdicts, Path out) throws IOException {
+    /** Puts the verdicts of each day in order of time; the days themselves come in order. */
+    private static final class DayByDay {
+        private final VerdictsFile file;
+        private final List<Verdict> day = new ArrayList<>();
+
+        DayByDay(VerdictsFile file) {
+            this.file = file;
+        }
+
+        void add(Verdict verdict) {
+            if (!day.isEmpty() && !day.get(0).visit().utcDay().equals(verdict.visit().utcDay())) {
+                flush();
+            }
+            day.add(verdict);
+        }
+
+        void flush() {
+            day.sort(BY_TIME);
+            day.forEach(file::add);
+            day.clear();
+        }
+    }
+
+    /** Writes a file that is there whole or not at all; what is no plain file, such as a pipe, is written as it is. */
+    private static void write(Path out, Consumer<VerdictsFile> rows) throws IOException {
         if (Files.exists(out) && !Files.isRegularFile(out)) {
-            write(verdicts, new VerdictsFile(out));
+            try (VerdictsFile file = new VerdictsFile(out)) {
+                rows.accept(file);
+            }
             return;
         }
         Path unfinished = out.resolveSibling(out.getFileName() + ".part");
         try {
-            write(verdicts, new VerdictsFile(unfinished));
+            try (VerdictsFile file = new VerdictsFile(unfinished)) {
+                rows.accept(file);
+            }
             moveInto(unfinished, out);
         } finally {
             Files.deleteIfExists(unfinished);
-        }
-    }
-
-    private static void write(List<Verdict> verdicts, VerdictsFile file) throws IOException {
-        try (file) {
-            verdicts.forEach(file::add);
         }
     }
 
