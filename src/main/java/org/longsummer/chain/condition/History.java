@@ -64,7 +64,7 @@ public final class History {
         Observation observation = Observation.of(expectation, known);
         Weighing weighing = new Weighing(lattice, baseline, looks, expectation, observation);
         Verdict verdict = new Judge(weighing, looks, known, explains ? Optional.of(trail) : Optional.empty()).judge(before);
-        looks.remember(unit, visit);
+        looks.remember(screening);
         usualVolts = usualVolts.with(visit);
         last = Optional.of(weighing);
         lastDay = visit.localDay();

@@ -6,8 +6,10 @@ import java.util.Optional;
 import java.util.Set;
 import org.longsummer.chain.departure.FilterAge;
 import org.longsummer.chain.screening.Field;
+import org.longsummer.chain.screening.Screening;
 import org.longsummer.chain.visit.CoilLook;
 import org.longsummer.chain.visit.FilterLook;
+import org.longsummer.chain.visit.Readings;
 import org.longsummer.chain.visit.Unit;
 import org.longsummer.chain.visit.Visit;
 import org.longsummer.chain.visit.Work;
@@ -71,13 +73,17 @@ final class Looks {
         return filterAge;
     }
 
-    void remember(Unit unit, Visit visit) {
-        visit.readings().capacitor().ifPresent(c -> microfarads.add(c.microfarads()));
-        visit.readings().startPeak().ifPresent(peak -> peaks.add(lnPeak(visit, unit)));
+    void remember(Screening screening) {
+        Readings readings = screening.usable();
+        readings.capacitor().ifPresent(c -> microfarads.add(c.microfarads()));
+        readings.startPeak().ifPresent(peak -> peaks.add(lnPeak(readings, screening.unit())));
     }
 
     /** The looks and side readings of one visit that say something. */
-    List<Look> of(Unit unit, Visit visit) {
+    List<Look> of(Screening screening) {
+        Unit unit = screening.unit();
+        Visit visit = screening.visit();
+        Readings readings = screening.usable();
         List<Look> looks = new ArrayList<>(4);
         if (visit.coil() != CoilLook.NOT_LOOKED) {
             looks.add(new Look(Field.COIL, Optional.empty(), "coils seen " + (visit.coil() == CoilLook.CLEAN ? "clean"
@@ -87,15 +93,15 @@ final class Looks {
             looks.add(new Look(Field.FILTER, Optional.empty(), "filter " + (visit.filter() == FilterLook.CLEAN ? "clean"
                     : visit.filter() == FilterLook.DIRTY ? "dirty" : "missing"), (fault, s) -> filter(visit.filter(), fault == Fault.FILTER ? s : 0)));
         }
-        visit.readings().roomDryBulb().ifPresent(room -> visit.readings().returnDryBulb().ifPresent(back -> {
+        readings.roomDryBulb().ifPresent(room -> readings.returnDryBulb().ifPresent(back -> {
             double difference = room.minus(back).fahrenheit();
             looks.add(new Look(Field.ROOM_DRY_BULB, Optional.of(room.minus(back)), "room air minus return air", (fault, s) ->
                     density(difference, fault == Fault.DIVIDER ? ROOM_PER_SEVERITY * s : 0, ROOM_SPREAD)));
         }));
-        visit.readings().capacitor().ifPresent(c -> looks.add(new Look(Field.CAPACITOR, Optional.of(c), "run capacitor", (fault, s) ->
+        readings.capacitor().ifPresent(c -> looks.add(new Look(Field.CAPACITOR, Optional.of(c), "run capacitor", (fault, s) ->
                 capacitor(unit, c.microfarads(), fault == Fault.CAPACITOR ? s : 0))));
-        visit.readings().startPeak().ifPresent(peak -> {
-            double ln = lnPeak(visit, unit);
+        readings.startPeak().ifPresent(peak -> {
+            double ln = lnPeak(readings, unit);
             looks.add(new Look(Field.START_PEAK, Optional.of(peak), "start peak", (fault, s) -> peak(unit, ln, fault, s)));
         });
         if (visit.icedCoil()) {
@@ -170,10 +176,10 @@ final class Looks {
     }
 
     /** ln of the start peak at rated volts. */
-    private static double lnPeak(Visit visit, Unit unit) {
+    private static double lnPeak(Readings readings, Unit unit) {
         double rated = unit.plate().ratedVolts().map(Voltage::volts).orElse(USUAL_VOLTS);
-        double volts = visit.readings().volts().map(Voltage::volts).orElse(rated);
-        return Math.log(Math.max(1, visit.readings().startPeak().get().amperes()) * rated / volts);
+        double volts = readings.volts().map(Voltage::volts).orElse(rated);
+        return Math.log(Math.max(1, readings.startPeak().get().amperes()) * rated / volts);
     }
 
     /** A worn compressor starts hard and a weak capacitor starts long: a meter's hold catches more of the peak (practice). */

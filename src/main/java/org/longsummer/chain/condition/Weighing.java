@@ -34,7 +34,7 @@ final class Weighing {
         this.baseline = baseline;
         this.expectation = expectation;
         this.observation = observation;
-        this.looks = looks.of(expectation.screening().unit(), expectation.screening().visit());
+        this.looks = looks.of(expectation.screening());
         for (Fault fault : Fault.ALL) {
             signatures[fault.ordinal()] = Signature.of(fault, expectation.machine(), expectation.surroundings().condenserAir());
         }

@@ -35,7 +35,7 @@ public record Observation(double[] values, boolean[] present, double[][] noise, 
     public static Observation of(Expectation expectation, Known known) {
         double[] features = UnitBaseline.features(expectation);
         double[] expected = lnExpected(expectation, known.slopes(), features);
-        Readings readings = expectation.screening().visit().readings();
+        Readings readings = expectation.screening().usable();
         double[] values = new double[Channel.COUNT];
         boolean[] present = new boolean[Channel.COUNT];
         readings.split().ifPresent(split -> set(values, present, Channel.SPLIT, Math.max(split.kelvins(), LEAST_SPLIT), expected));
