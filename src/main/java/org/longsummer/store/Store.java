@@ -36,8 +36,10 @@ public final class Store implements AutoCloseable {
     private final LearnedLevels closings;
     private final Judging judging;
     private final Demo demo;
+    private final Clock clock;
 
     private Store(Path file, Clock clock) {
+        this.clock = clock;
         writers = pool(source(file, SQLiteConfig.TransactionMode.IMMEDIATE), 1);
         Flyway.configure().dataSource(writers).load().migrate();
         guard();
@@ -99,6 +101,11 @@ public final class Store implements AutoCloseable {
 
     public Judging judging() {
         return judging;
+    }
+
+    /** The clock that stamps receipts and tells which days are over. */
+    public Clock clock() {
+        return clock;
     }
 
     public Demo demo() {
