@@ -6,27 +6,23 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.longsummer.chain.Assessment;
-import org.longsummer.chain.condition.Verdict;
 import org.longsummer.chain.visit.Unit;
 import org.longsummer.chain.visit.Visit;
 import org.longsummer.store.FleetUnit;
 
 /** Files in, verdicts out, without a store. */
 public final class Assess {
-    private static final Comparator<Verdict> BY_TIME = Comparator.comparing((Verdict verdict) -> verdict.visit().at())
-            .thenComparing(verdict -> verdict.visit().id());
 
     private Assess() {}
 
     /**
-     * Judges all visits of a file and writes one row each, in order of time; the order of the rows in the files does not matter.
+     * Judges all visits of a file and writes one row each, unit by unit in order of time; the order of the rows in the files does not matter.
      *
      * @param out is there whole or not at all
      * @throws FileRefused when something in the files has no meaning; nothing is written
@@ -44,37 +40,10 @@ public final class Assess {
         findings.refuseIfAny();
         Map<String, Unit> units = new HashMap<>();
         fleet.forEach((id, unit) -> units.put(id, unit.unit()));
-        write(out, file -> {
-            DayByDay rows = new DayByDay(file);
-            Assessment.ofFleet(units, visits, verdict -> {
-                rows.add(verdict);
-                progress.step("visits judged");
-            });
-            rows.flush();
-        });
-    }
-
-    /** Puts the verdicts of each day in order of time; the days themselves come in order. */
-    private static final class DayByDay {
-        private final VerdictsFile file;
-        private final List<Verdict> day = new ArrayList<>();
-
-        DayByDay(VerdictsFile file) {
-            this.file = file;
-        }
-
-        void add(Verdict verdict) {
-            if (!day.isEmpty() && !day.get(0).visit().utcDay().equals(verdict.visit().utcDay())) {
-                flush();
-            }
-            day.add(verdict);
-        }
-
-        void flush() {
-            day.sort(BY_TIME);
-            day.forEach(file::add);
-            day.clear();
-        }
+        write(out, file -> Assessment.ofFleet(units, visits, verdict -> {
+            file.add(verdict);
+            progress.step("visits judged");
+        }));
     }
 
     /** Writes a file that is there whole or not at all; what is no plain file, such as a pipe, is written as it is. */

@@ -13,8 +13,6 @@ import java.util.function.Consumer;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.longsummer.chain.Assessment;
-import org.longsummer.chain.UnitReplay;
-import org.longsummer.chain.condition.Judged;
 import org.longsummer.chain.condition.Verdict;
 import org.longsummer.chain.learning.Closings;
 import org.longsummer.chain.visit.Unit;
@@ -159,7 +157,7 @@ public final class Judging {
         units.forEach(unit -> {
             List<Visit> ofUnit = visits.getOrDefault(unit.id(), List.of());
             verdicts.put(unit.id(), explains ? Assessment.ofUnit(unit, ofUnit, closings)
-                    : new UnitReplay(unit).judge(ofUnit, closings).stream().map(Judged::verdict).toList());
+                    : Assessment.briefly(unit, ofUnit, closings));
         });
         Verdicts.replace(handle, verdicts);
         Standings.judge(handle, verdicts);

@@ -6,10 +6,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.jdbi.v3.core.Handle;
-import org.longsummer.chain.UnitReplay;
-import org.longsummer.chain.condition.Judged;
+import org.longsummer.chain.UnitLessons;
 import org.longsummer.chain.learning.Closer;
 import org.longsummer.chain.learning.Closings;
 import org.longsummer.chain.learning.Learned;
@@ -22,14 +23,14 @@ import org.longsummer.chain.visit.Visit;
  * <p>A unit whose visits come in order goes on where it was; one that does not, or that was not seen for long, is replayed.
  */
 final class OpenDays {
-    /** A unit's replay takes some 40 kB; a larger fleet is replayed more instead of taking more memory. */
-    private static final int REPLAYS_KEPT = 3_000;
+    /** A unit takes about 2 kB; a larger fleet is replayed more instead of taking more memory. */
+    private static final int REPLAYS_KEPT = 40_000;
 
     private final Handle handle;
     private final LearnedLevels.Closed closed;
-    private final Map<String, UnitReplay> replays = new LinkedHashMap<>(16, 0.75f, true) {
+    private final Map<String, UnitLessons> replays = new LinkedHashMap<>(16, 0.75f, true) {
         @Override
-        protected boolean removeEldestEntry(Map.Entry<String, UnitReplay> eldest) {
+        protected boolean removeEldestEntry(Map.Entry<String, UnitLessons> eldest) {
             return size() > REPLAYS_KEPT;
         }
     };
@@ -65,14 +66,13 @@ final class OpenDays {
     }
 
     private List<Lesson> lessons(String unitId, List<Visit> visits) {
-        UnitReplay kept = replays.get(unitId);
+        UnitLessons kept = replays.get(unitId);
         boolean goesOn = kept != null && kept.canGoOnWith(visits.get(0));
-        UnitReplay replay = goesOn ? kept : new UnitReplay(Units.find(handle, unitId).orElseThrow().unit());
+        UnitLessons replay = goesOn ? kept : new UnitLessons(Units.find(handle, unitId).orElseThrow().unit());
         replays.put(unitId, replay);
         List<Visit> needed = goesOn ? visits : Visits.current(handle, unitId).stream()
                 .filter(visit -> !visit.at().isAfter(visits.get(visits.size() - 1).at())).toList();
-        List<String> ids = visits.stream().map(Visit::id).toList();
-        return replay.judge(needed, closed.closings()).stream().filter(judged -> ids.contains(judged.verdict().visit().id()))
-                .map(Judged::lesson).toList();
+        Set<String> ids = visits.stream().map(Visit::id).collect(Collectors.toSet());
+        return replay.learn(needed, closed.closings()).stream().filter(lesson -> ids.contains(lesson.visitId())).toList();
     }
 }

@@ -34,7 +34,7 @@ class PublishedCurvesPublishedTest {
 
     @Test
     void windowUnit() {
-        for (ReferenceTable.Row row : ReferenceTable.read("winkler-2013_coefficients").rows()) {
+        for (ReferenceTable.Row row : ReferenceTable.read("winkler2013_coefficients").rows()) {
             double[] c = numbers(row, "c1", "c2", "c3", "c4", "c5", "c6");
             boolean capacity = row.text("curve").equals("capacity");
             try (Comparison comparison = Comparison.relative(getClass(), "window unit, " + row.text("curve").replace('_', ' '),
@@ -72,7 +72,7 @@ class PublishedCurvesPublishedTest {
     }
 
     private static double[] faultCoefficients(CheungBraun2015 fault, String quantity) {
-        return numbers(ReferenceTable.read("cheung-braun-2015_coefficients").rows("fault", fault.name()).stream()
+        return numbers(ReferenceTable.read("cheung_braun2015_coefficients").rows("fault", fault.name()).stream()
                 .filter(row -> row.text("quantity").equals(quantity) && row.number("largest") == fault.largest()).findFirst()
                 .orElseThrow(), "c1", "c2", "c3", "c4", "c5", "c6");
     }
@@ -84,7 +84,7 @@ class PublishedCurvesPublishedTest {
 
     @Test
     void undercharge() {
-        ReferenceTable table = ReferenceTable.read("domanski-2014_coefficients");
+        ReferenceTable table = ReferenceTable.read("domanski2014_coefficients");
         double[] capacity = numbers(table.rows("quantity", "capacity").get(0), "a1", "a2", "a3", "a4");
         double[] power = numbers(table.rows("quantity", "power").get(0), "a1", "a2", "a3", "a4");
         try (Comparison comparison = Comparison.relative(getClass(), "capacity and power against charge", "domanski-2014", ROUNDING)) {
