@@ -4,7 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -65,7 +65,7 @@ public final class Assessment {
             days.computeIfAbsent(visit.utcDay(), day -> new TreeMap<>()).computeIfAbsent(visit.unitId(), id -> new ArrayList<>()).add(visit);
         }
         Closings closings = new Closings();
-        Map<String, UnitLessons> histories = new HashMap<>();
+        Map<String, UnitLessons> histories = new LinkedHashMap<>();
         days.forEach((day, byUnit) -> {
             List<Lesson> lessons = new ArrayList<>();
             byUnit.forEach((unitId, ofUnit) -> {
