@@ -42,6 +42,10 @@ final class ImportCommand implements Callable<Integer> {
         Findings findings = new Findings();
         Intake.Report report;
         try (Store store = Store.open(data)) {
+            if (store.demo().isThere()) {
+                throw new ParameterException(spec.commandLine(), data + " holds the demo fleet; remove the demo on its pages first, "
+                        + "or name another directory with --data.");
+            }
             report = Import.run(store, Optional.ofNullable(units), Optional.ofNullable(visits), "", findings,
                     new PrintedProgress(spec.commandLine().getErr()));
         } finally {

@@ -11,6 +11,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.longsummer.demo.DemoFleet;
+import org.longsummer.store.Store;
 
 /** The command line as a person meets it: what it says and how it ends. */
 class LongsummerTest {
@@ -38,7 +40,7 @@ class LongsummerTest {
 
     @Test
     void everyCommandHasHelp() {
-        for (String command : new String[] {"serve", "import", "assess", "demo-data"}) {
+        for (String command : new String[] {"serve", "import", "export", "assess", "demo-data"}) {
             assertEquals(0, run(command, "--help"), command);
         }
     }
@@ -81,6 +83,26 @@ class LongsummerTest {
         assertEquals(0, run("import", "--visits", VISITS, "--data", data));
         assertEquals("80 units added, 0 changed; 1329 visits stored, 0 were there already.\n"
                 + "0 units added, 0 changed; 0 visits stored, 1329 were there already.\n", out.toString());
+    }
+
+    @Test
+    void whatWasExportedIsThereAlreadyWhenImportedAgain() {
+        String data = directory.resolve("data").toString();
+        String out1 = directory.resolve("out").toString();
+        assertEquals(0, run("import", "--units", UNITS, "--visits", VISITS, "--data", data));
+        assertEquals(0, run("export", "--data", data, "--out", out1));
+        assertEquals(0, run("import", "--units", out1 + "/units.csv", "--visits", out1 + "/visits.csv", "--data", data));
+        assertTrue(out.toString().endsWith("0 units added, 0 changed; 0 visits stored, 1329 were there already.\n"), out.toString());
+        assertEquals(2, run("export", "--data", directory.resolve("nowhere").toString(), "--out", out1));
+    }
+
+    @Test
+    void ownFilesAreNotMixedIntoTheDemo() {
+        try (Store store = Store.open(directory)) {
+            assertTrue(DemoFleet.load(store));
+        }
+        assertEquals(2, run("import", "--units", UNITS, "--data", directory.toString()));
+        assertTrue(err.toString().contains("holds the demo fleet"), err.toString());
     }
 
     @Test

@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -19,12 +21,18 @@ import org.longsummer.store.Store;
 public final class DemoFleet {
     public static final String UNITS = "units.csv";
     public static final String VISITS = "visits.csv";
+    /** First of the three seasons in the stored files. */
+    static final int STORED_FIRST_YEAR = 2023;
+    private static final int SEASON_IS_OVER_IN = 10;
     private static final long START = 20_230_501;
 
     private final List<Machine> machines = new ArrayList<>();
     private final List<InventedVisit> visits = new ArrayList<>();
 
-    private DemoFleet() {
+    private final int firstYear;
+
+    private DemoFleet(int firstYear) {
+        this.firstYear = firstYear;
         settle("FF", DemoUnits.FERROW_FLATS, DemoUnits.FERROW_STORIES);
         settle("LO", DemoUnits.LAKE_ORRIN, DemoUnits.ORRIN_STORIES);
         settle("SP", DemoUnits.SALTMARCH_POINT, DemoUnits.SALTMARCH_STORIES);
@@ -33,7 +41,8 @@ public final class DemoFleet {
     }
 
     /**
-     * Fills an empty store with the demo fleet and marks it.
+     * Fills an empty store with the demo fleet and marks it. The stored seasons are moved by whole years, so that the last of them is
+     * the last one that is over.
      *
      * @return false, and nothing is changed, when anything is stored
      */
@@ -44,7 +53,7 @@ public final class DemoFleet {
         try {
             Path directory = Files.createTempDirectory("longsummer-demo");
             try {
-                write(directory);
+                write(directory, lastSeasonBefore(LocalDate.ofInstant(store.clock().instant(), ZoneOffset.UTC)) - History.SEASONS + 1);
                 Import.run(store, Optional.of(directory.resolve(UNITS)), Optional.of(directory.resolve(VISITS)), "", new Findings(),
                         Progress.SILENT);
             } finally {
@@ -68,7 +77,15 @@ public final class DemoFleet {
      * @param directory made when it is not there
      */
     public static void write(Path directory) throws IOException {
-        DemoFleet fleet = new DemoFleet();
+        write(directory, STORED_FIRST_YEAR);
+    }
+
+    private static int lastSeasonBefore(LocalDate today) {
+        return today.getMonthValue() >= SEASON_IS_OVER_IN ? today.getYear() : today.getYear() - 1;
+    }
+
+    private static void write(Path directory, int firstYear) throws IOException {
+        DemoFleet fleet = new DemoFleet(firstYear);
         try (FleetFiles files = new FleetFiles(directory)) {
             fleet.machines.forEach(machine -> files.unit(machine.unit()));
             int number = 0;
@@ -85,7 +102,7 @@ public final class DemoFleet {
             Random chance = new Random(START + id.hashCode());
             Machine machine = machine(prefix, i, id, place, stories.get(i), chance);
             machines.add(machine);
-            visits.addAll(History.of(machine, place, stories.get(i), chance));
+            visits.addAll(History.of(machine, place, stories.get(i), firstYear, chance));
         }
     }
 

@@ -12,30 +12,31 @@ import java.util.Set;
 
 /** Lets one invented machine live through its story and writes down what its visitors noted. */
 final class History {
-    static final int FIRST_YEAR = 2023;
-    private static final int SEASONS = 3;
+    static final int SEASONS = 3;
     private static final int FIRST_DAY = 118;
     private static final int SEASON_DAYS = 150;
     private static final int DRYING_MINUTES = 45;
 
     private final Place place;
     private final Story story;
+    private final int firstYear;
     private final Random chance;
     private final Set<Story.Job> done = new HashSet<>();
     private final List<InventedVisit> visits = new ArrayList<>();
     private Machine machine;
     private boolean cured;
 
-    private History(Machine machine, Place place, Story story, Random chance) {
+    private History(Machine machine, Place place, Story story, int firstYear, Random chance) {
         this.machine = machine;
         this.place = place;
         this.story = story;
+        this.firstYear = firstYear;
         this.chance = chance;
     }
 
     /** All visits of a machine in order of time. */
-    static List<InventedVisit> of(Machine machine, Place place, Story story, Random chance) {
-        History history = new History(machine, place, story, chance);
+    static List<InventedVisit> of(Machine machine, Place place, Story story, int firstYear, Random chance) {
+        History history = new History(machine, place, story, firstYear, chance);
         for (int season = 0; season < SEASONS; season++) {
             for (int k = 0; k < story.visitsASeason(); k++) {
                 history.visit(season, (k + 0.5 + 0.3 * (chance.nextDouble() - 0.5)) / story.visitsASeason());
@@ -45,7 +46,7 @@ final class History {
     }
 
     private void visit(int season, double share) {
-        LocalDateTime local = LocalDate.ofYearDay(FIRST_YEAR + season, FIRST_DAY + (int) (SEASON_DAYS * share))
+        LocalDateTime local = LocalDate.ofYearDay(firstYear + season, FIRST_DAY + (int) (SEASON_DAYS * share))
                 .atTime(10 + chance.nextInt(7), chance.nextInt(60));
         Technician technician = place.technicians().get(chance.nextInt(place.technicians().size()));
         double moment = season + share;

@@ -34,7 +34,7 @@ public final class LargeFleet {
         String id = "N%07d".formatted(index + 1);
         Machine machine = Inventory.draw(id, "Wagon " + (index + 1), "Wagon " + (index + 1), "middle", "", place, chance);
         files.unit(machine.unit());
-        List<InventedVisit> history = History.of(machine, place, story(chance, visits), chance);
+        List<InventedVisit> history = History.of(machine, place, story(chance, visits), DemoFleet.STORED_FIRST_YEAR, chance);
         for (int k = 0; k < Math.min(visits, history.size()); k++) {
             files.visit(id + "-" + (k + 1), history.get(k));
         }

@@ -56,7 +56,8 @@ final class Sheet {
 
     private void read(Reader text, Consumer<Row> rows) throws IOException {
         long number = 0;
-        try (CsvReader<CsvRecord> reader = CsvReader.builder().fieldSeparator(separator).skipEmptyLines(false).extraFieldStrategy(FieldMismatchStrategy.IGNORE)
+        try (CsvReader<CsvRecord> reader = CsvReader.builder().fieldSeparator(separator).skipEmptyLines(false)
+                .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
                 .missingFieldStrategy(FieldMismatchStrategy.IGNORE).allowUnclosedQuote(false).ofCsvRecord(text)) {
             Iterator<CsvRecord> records = reader.iterator();
             boolean usable = records.hasNext() ? header(records.next()) : noHeader();

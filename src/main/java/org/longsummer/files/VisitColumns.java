@@ -1,6 +1,9 @@
 package org.longsummer.files;
 
 import java.time.OffsetDateTime;
+import java.time.format.DateTimeFormatter;
+import java.time.format.DateTimeFormatterBuilder;
+import java.time.temporal.ChronoField;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
@@ -29,6 +32,7 @@ import org.longsummer.quantity.RelativeHumidity;
 import org.longsummer.quantity.RunTime;
 import org.longsummer.quantity.UnitSystem;
 import org.longsummer.quantity.Voltage;
+import org.longsummer.store.Entry;
 import org.longsummer.store.Typed;
 
 /** The columns of a {@code visits.csv}; the boxes of a form have the same names. */
@@ -46,6 +50,9 @@ final class VisitColumns {
     static final Layout LAYOUT = new Layout(Stream.concat(OTHERS.stream(), READINGS.stream()).toList(),
             List.of(List.of("unit_id"), List.of("visited_at"), List.of("return_db_f", "return_db_c"),
                     List.of("supply_db_f", "supply_db_c")));
+
+    private static final DateTimeFormatter MOMENT = new DateTimeFormatterBuilder().appendPattern("uuuu-MM-dd'T'HH:mm:ss")
+            .appendFraction(ChronoField.NANO_OF_SECOND, 0, 3, true).appendOffset("+HH:MM:ss", "+00:00").toFormatter(Locale.ROOT);
 
     private VisitColumns() {}
 
@@ -82,6 +89,34 @@ final class VisitColumns {
             }
         }
         return new Typed(celsius ? UnitSystem.SI : UnitSystem.US, texts);
+    }
+
+    /** The cells of a visit, in the order of the layout; what was typed stands as it was typed. */
+    static List<String> cells(Entry entry) {
+        Map<String, String> cells = new LinkedHashMap<>(entry.typed().texts());
+        Visit visit = entry.visit();
+        if (cells.keySet().stream().noneMatch(READINGS::contains)) {
+            cells.putAll(ReadingCells.of(visit.readings()));
+        }
+        cells.put("visit_id", Cell.escaped(visit.id()));
+        cells.put("unit_id", Cell.escaped(visit.unitId()));
+        cells.put("visited_at", MOMENT.format(visit.at().atOffset(visit.offset())));
+        cells.put("technician", Cell.escaped(visit.technician()));
+        cells.put("supply_at", word(visit.readings().supplyAt(), SupplyAt.UNKNOWN));
+        cells.put("ambient_at", word(visit.readings().ambientAt(), AmbientAt.UNKNOWN));
+        cells.put("fan_speed", word(visit.fanSpeed(), FanSpeed.UNKNOWN));
+        cells.put("power_source", word(visit.powerSource(), PowerSource.UNKNOWN));
+        cells.put("filter_condition", word(visit.filter(), FilterLook.NOT_LOOKED));
+        cells.put("coil_condition", word(visit.coil(), CoilLook.NOT_LOOKED));
+        cells.put("work_done", visit.workDone().isEmpty() ? "none"
+                : visit.workDone().stream().sorted().map(Row::word).collect(Collectors.joining("+")));
+        cells.put("iced_coil", visit.icedCoil() ? "yes" : Ice.isMentioned(visit.notes()) ? "no" : "");
+        cells.put("notes", Cell.escaped(visit.notes()));
+        return LAYOUT.known().stream().map(column -> cells.getOrDefault(column, "")).toList();
+    }
+
+    private static String word(Enum<?> value, Enum<?> whenEmpty) {
+        return value == whenEmpty ? "" : Row.word(value);
     }
 
     private static Readings readings(Row row) {

@@ -1,6 +1,10 @@
 package org.longsummer.files;
 
+import de.siegmar.fastcsv.writer.CsvWriter;
+import de.siegmar.fastcsv.writer.LineDelimiter;
+import java.io.Closeable;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
@@ -32,6 +36,34 @@ public final class VisitsFile {
     public static void read(Path file, Predicate<String> isKnown, Findings findings, Consumer<Visit> visits) throws IOException {
         Ids ids = new Ids();
         Sheet.read(file, VisitColumns.LAYOUT, findings, row -> ids.read(row, isKnown, visits));
+    }
+
+    /**
+     * Opens a file to be written; it is replaced when it is there.
+     *
+     * @throws IOException when it cannot be written
+     */
+    public static Writer writer(Path file) throws IOException {
+        return new Writer(file);
+    }
+
+    /** Writes visits row by row so that reading the file gives the same visits, as typed. The instruments are not written. */
+    public static final class Writer implements Closeable {
+        private final CsvWriter csv;
+
+        private Writer(Path file) throws IOException {
+            csv = CsvWriter.builder().lineDelimiter(LineDelimiter.LF).bufferSize(1 << 16).build(file, StandardCharsets.UTF_8);
+            csv.writeRecord(VisitColumns.LAYOUT.known());
+        }
+
+        public void add(Entry entry) {
+            csv.writeRecord(VisitColumns.cells(entry));
+        }
+
+        @Override
+        public void close() throws IOException {
+            csv.close();
+        }
     }
 
     /** Sees that each visit has an id of its own; a file without ids gets ids that are the same each time it is read. */

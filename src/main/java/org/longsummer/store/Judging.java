@@ -76,8 +76,11 @@ public final class Judging {
 
     /** The verdicts of a unit with all their reasons, in order of time; nothing is written. */
     public List<Verdict> verdicts(String unitId) {
-        return reader.inTransaction(handle -> Units.find(handle, unitId)
-                .map(unit -> Assessment.ofUnit(unit.unit(), Visits.current(handle, unitId), learned.all())).orElse(List.of()));
+        return reader.inTransaction(handle -> {
+            Closings closings = learned.known(handle).closings();
+            return Units.find(handle, unitId).map(unit -> Assessment.ofUnit(unit.unit(), Visits.current(handle, unitId), closings))
+                    .orElse(List.of());
+        });
     }
 
     /**
@@ -90,7 +93,7 @@ public final class Judging {
             List<Visit> visits = new ArrayList<>(Visits.current(handle, visit.unitId()));
             visits.removeIf(stored -> stored.id().equals(visit.id()));
             visits.add(visit);
-            return verdictOf(Assessment.ofUnit(unit.unit(), visits, learned.all()), visit.id());
+            return verdictOf(Assessment.ofUnit(unit.unit(), visits, learned.known(handle).closings()), visit.id());
         }));
     }
 
@@ -102,7 +105,7 @@ public final class Judging {
      */
     public <X extends Exception> Intake.Report takeIn(Intake.Source<X> source, Consumer<String> unitJudged) throws X {
         return writer.inTransaction(handle -> {
-            Intake intake = new Intake(handle, receipt(learned.known()));
+            Intake intake = new Intake(handle, receipt(learned.known(handle)));
             source.into(intake);
             if (intake.isRefused()) {
                 handle.rollback();
@@ -121,7 +124,7 @@ public final class Judging {
     /** What was learned until yesterday; closes what is still open. */
     private LearnedLevels.Closed closed(Handle handle) {
         LocalDate today = LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC);
-        LearnedLevels.Closed known = learned.known();
+        LearnedLevels.Closed known = learned.known(handle);
         if (known.through().filter(through -> !through.isBefore(today.minusDays(1))).isPresent()) {
             return known;
         }
@@ -132,7 +135,7 @@ public final class Judging {
 
     private Closings learnedAnew(Handle handle) {
         LocalDate today = LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC);
-        LearnedLevels.Closed begun = LearnedLevels.beginGeneration(handle, learned.known().generation() + 1);
+        LearnedLevels.Closed begun = LearnedLevels.beginGeneration(handle, learned.known(handle).generation() + 1);
         LearnedLevels.Closed closed = OpenDays.closeBefore(handle, today, begun);
         learned.publishAfterCommit(handle, closed);
         return closed.closings();

@@ -19,6 +19,8 @@ import org.longsummer.chain.learning.Learned;
  * it and only a closing changes it.
  */
 public final class LearnedLevels {
+    private static final Learned NOTHING = new Learned("", List.of());
+
     private final Jdbi reader;
     private volatile Closed known;
 
@@ -46,8 +48,23 @@ public final class LearnedLevels {
         return known.through();
     }
 
-    Closed known() {
-        return known;
+    /** What was closed, as this transaction sees it; another program may have closed days meanwhile. */
+    Closed known(Handle handle) {
+        Closed remembered = known;
+        if (remembered.generation() == generation(handle) && remembered.through().equals(through(handle))) {
+            return remembered;
+        }
+        Closed read = read(handle);
+        known = read;
+        return read;
+    }
+
+    private static int generation(Handle handle) {
+        return Settings.read(handle, Settings.GENERATION).map(Integer::parseInt).orElse(1);
+    }
+
+    private static Optional<LocalDate> through(Handle handle) {
+        return Settings.read(handle, Settings.CLOSED_THROUGH).map(LocalDate::parse);
     }
 
     /** Takes over what a transaction closed, once it is on disk. */
@@ -62,17 +79,21 @@ public final class LearnedLevels {
 
     /** What was closed, as objects of their own that may go on. */
     static Closed read(Handle handle) {
-        int generation = Settings.read(handle, Settings.GENERATION).map(Integer::parseInt).orElse(1);
+        int generation = generation(handle);
         Map<LocalDate, List<Learned>> byDay = new TreeMap<>();
         handle.createQuery("select day, learned_key, numbers from closing where generation = :generation order by day, learned_key")
                 .bind("generation", generation)
                 .map((row, context) -> Map.entry(LocalDate.parse(row.getString("day")),
                         new Learned(row.getString("learned_key"), numbers(row.getString("numbers")))))
-                .useStream(rows -> rows.forEach(row ->
-                        byDay.computeIfAbsent(row.getKey(), day -> new ArrayList<>()).add(row.getValue())));
+                .useStream(rows -> rows.forEach(row -> {
+                    List<Learned> changes = byDay.computeIfAbsent(row.getKey(), day -> new ArrayList<>());
+                    if (!row.getValue().equals(NOTHING)) {
+                        changes.add(row.getValue());
+                    }
+                }));
         Closings closings = new Closings();
         byDay.forEach(closings::add);
-        return new Closed(generation, Settings.read(handle, Settings.CLOSED_THROUGH).map(LocalDate::parse), closings);
+        return new Closed(generation, through(handle), closings);
     }
 
     /** Forgets nothing, but learns from the first day on again, from every visit on its own day. */
@@ -82,14 +103,12 @@ public final class LearnedLevels {
         return new Closed(generation, Optional.empty(), new Closings());
     }
 
-    /** Appends what one day's closing changed. */
+    /** Appends what one day's closing changed; a day that changed nothing is noted too, since verdicts name their closing. */
     static void append(Handle handle, int generation, LocalDate day, List<Learned> changes) {
-        if (changes.isEmpty()) {
-            return;
-        }
         PreparedBatch batch = handle.prepareBatch(
                 "insert into closing (generation, day, learned_key, numbers) values (:generation, :day, :key, :numbers)");
-        changes.forEach(learned -> batch.bind("generation", generation).bind("day", day.toString()).bind("key", learned.key())
+        List<Learned> rows = changes.isEmpty() ? List.of(NOTHING) : changes;
+        rows.forEach(learned -> batch.bind("generation", generation).bind("day", day.toString()).bind("key", learned.key())
                 .bind("numbers", learned.numbers().stream().map(Object::toString).collect(Collectors.joining(" "))).add());
         batch.execute();
     }

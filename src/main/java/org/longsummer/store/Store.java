@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import org.flywaydb.core.Flyway;
+import org.flywaydb.core.api.MigrationInfo;
 import org.jdbi.v3.core.Jdbi;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteDataSource;
@@ -23,6 +24,7 @@ import org.sqlite.SQLiteDataSource;
 public final class Store implements AutoCloseable {
     /** The database's file in the data directory. */
     public static final String FILE = "longsummer.sqlite";
+    private static final String HEADER = "SQLite format 3";
     private static final int BUSY_MILLISECONDS = 20_000;
     private static final int READERS = 8;
 
@@ -36,10 +38,13 @@ public final class Store implements AutoCloseable {
     private final LearnedLevels closings;
     private final Judging judging;
     private final Demo demo;
+    private final Clock clock;
 
-    private Store(Path file, Clock clock) {
+    private Store(Path file, Clock clock) throws IOException {
+        refuseForeign(file);
+        this.clock = clock;
         writers = pool(source(file, SQLiteConfig.TransactionMode.IMMEDIATE), 1);
-        Flyway.configure().dataSource(writers).load().migrate();
+        migrate(file);
         guard();
         readers = pool(source(file, SQLiteConfig.TransactionMode.DEFERRED), READERS);
         Jdbi writer = Jdbi.create(writers);
@@ -58,6 +63,7 @@ public final class Store implements AutoCloseable {
      * Opens the record in a directory; both are made when they are not there, and an older record is brought up to date.
      *
      * @throws UncheckedIOException when the directory cannot be made
+     * @throws StoreRefused when the file in it is no record or that of a newer version
      */
     public static Store open(Path dataDirectory) {
         return open(dataDirectory, Clock.systemUTC());
@@ -67,10 +73,10 @@ public final class Store implements AutoCloseable {
     public static Store open(Path dataDirectory, Clock clock) {
         try {
             Files.createDirectories(dataDirectory);
+            return new Store(dataDirectory.resolve(FILE), clock);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        return new Store(dataDirectory.resolve(FILE), clock);
     }
 
     public Depots depots() {
@@ -101,6 +107,11 @@ public final class Store implements AutoCloseable {
         return judging;
     }
 
+    /** The clock that stamps receipts and tells which days are over. */
+    public Clock clock() {
+        return clock;
+    }
+
     public Demo demo() {
         return demo;
     }
@@ -109,6 +120,29 @@ public final class Store implements AutoCloseable {
     public void close() {
         readers.close();
         writers.close();
+    }
+
+    private static void refuseForeign(Path file) throws IOException {
+        if (Files.exists(file) && Files.size(file) > 0) {
+            try (InputStream bytes = Files.newInputStream(file)) {
+                if (!new String(bytes.readNBytes(HEADER.length()), StandardCharsets.ISO_8859_1).equals(HEADER)) {
+                    throw new StoreRefused(file + " is not a record of Longsummer, or it is damaged; restore a backup, or name another "
+                            + "directory.");
+                }
+            }
+        }
+    }
+
+    private void migrate(Path file) {
+        Flyway flyway = Flyway.configure().dataSource(writers).load();
+        for (MigrationInfo applied : flyway.info().applied()) {
+            if (!applied.getState().isResolved()) {
+                writers.close();
+                throw new StoreRefused(file + " was written by a newer version of Longsummer; use that version, or restore a backup made "
+                        + "with this one.");
+            }
+        }
+        flyway.migrate();
     }
 
     private void guard() {

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.statement.PreparedBatch;
@@ -58,6 +59,12 @@ public final class Visits {
                 + " order by v.unit_id, v.visited_at_ms, v.id").bindList("units", List.copyOf(unitIds)).map(VisitRow::read)
                 .forEach(visit -> visits.computeIfAbsent(visit.unitId(), id -> new ArrayList<>()).add(visit));
         return visits;
+    }
+
+    /** Hands over all rows in order of time, one by one, each with its marking. */
+    public void forEach(Consumer<RecordedVisit> consumer) {
+        reader.useHandle(handle -> handle.createQuery(RECORD + "order by v.visited_at_ms, v.received_at_ms, v.id")
+                .map(VisitRow::readRecord).useStream(rows -> rows.forEach(consumer)));
     }
 
     /** All rows of a unit in order of time, the corrected and the withdrawn too, each with its marking. */

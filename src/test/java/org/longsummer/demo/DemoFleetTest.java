@@ -7,6 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.Set;
@@ -60,6 +63,17 @@ class DemoFleetTest {
             assertEquals(0, store.visits().count());
             assertFalse(store.demo().isThere());
             assertTrue(DemoFleet.load(store));
+        }
+    }
+
+    @Test
+    void itsLastSeasonIsTheLastOneThatIsOver() {
+        for (String now : new String[] {"2031-09-30T12:00:00Z", "2031-10-01T12:00:00Z"}) {
+            try (Store store = Store.open(directory.resolve(now.substring(0, 10)), Clock.fixed(Instant.parse(now), ZoneOffset.UTC))) {
+                assertTrue(DemoFleet.load(store));
+                Instant last = store.standings().ofUnit("FF-01").orElseThrow().lastVisitAt().orElseThrow();
+                assertEquals(now.startsWith("2031-10") ? 2031 : 2030, last.atOffset(ZoneOffset.UTC).getYear());
+            }
         }
     }
 

@@ -32,6 +32,7 @@ import org.longsummer.quantity.Temperature;
 import org.longsummer.quantity.UnitSystem;
 import org.longsummer.store.Entry;
 import org.longsummer.store.FleetUnit;
+import org.longsummer.store.Typed;
 
 /** On real files. */
 class FilesTest {
@@ -229,5 +230,24 @@ class FilesTest {
         FleetUnit read = UnitsFile.read(partial, id -> Optional.of(known), findings).get("U001");
         assertEquals(known.unit(), read.unit());
         assertEquals("X1", read.serial());
+    }
+
+    @Test
+    void visitsWrittenAndReadAreTheSameVisits() throws IOException, FileRefused {
+        List<Entry> entries = new ArrayList<>();
+        Findings findings = new Findings();
+        VisitsFile.readEntries(VISITS, id -> true, "", findings, entries::add);
+        Visit odd = visits("visit_id,unit_id,visited_at,return_wb_c,return_db_c,supply_db_f,iced_coil,technician,notes\n"
+                + "-1,u1,2024-05-11T12:46:07.25+05:45,17.1,24.5,56.7,no,'+Ann,\"no ice,\nbut frost\"\n").get(0);
+        entries.add(Entry.of(odd, Typed.nothing(UnitSystem.US), ""));
+        Path written = directory.resolve("written.csv");
+        try (VisitsFile.Writer writer = VisitsFile.writer(written)) {
+            entries.forEach(writer::add);
+        }
+        List<Entry> again = new ArrayList<>();
+        VisitsFile.readEntries(written, id -> true, "", findings, again::add);
+        findings.refuseIfAny();
+        assertEquals(entries.subList(0, 1329), again.subList(0, 1329));
+        assertEquals(odd, again.get(1329).visit());
     }
 }

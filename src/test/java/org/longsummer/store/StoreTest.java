@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
@@ -165,10 +166,10 @@ class StoreTest {
             assertEquals(Optional.of(today.plusDays(1)), store.closings().closedThrough());
             assertEquals(Optional.of(today), store.verdicts().ofVisit("next").orElseThrow().closing(),
                     "the late one taught nothing before the day it arrived");
-            assertTrue(store.closings().all().before(today.plusDays(1), "technician/Ines/2031").isPresent());
+            assertEquals(Optional.of(today), store.closings().all().lastBefore(today.plusDays(5)));
         }
         try (Store store = open()) {
-            assertTrue(store.closings().all().before(today.plusDays(1), "technician/Ines/2031").isPresent(), "kept over a restart");
+            assertEquals(Optional.of(today), store.closings().all().lastBefore(today.plusDays(5)), "kept over a restart");
         }
     }
 
@@ -189,6 +190,39 @@ class StoreTest {
                 "delete from withdrawal", "update closing set numbers = '2'", "delete from closing"}) {
                 assertTrue(assertThrows(SQLException.class, () -> statement.execute(change)).getMessage().contains("append-only"), change);
             }
+        }
+    }
+
+    @Test
+    void aRecordOfANewerVersionIsRefusedAndLeftAlone() throws SQLException {
+        open().close();
+        try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + directory.resolve("fleet").resolve(Store.FILE));
+                Statement statement = connection.createStatement()) {
+            statement.execute("insert into flyway_schema_history select 99, '99', 'later', type, script, checksum, installed_by, "
+                    + "installed_on, execution_time, success from flyway_schema_history where installed_rank = 1");
+        }
+        assertTrue(assertThrows(StoreRefused.class, this::open).getMessage().contains("newer version"));
+    }
+
+    @Test
+    void aFileThatIsNoRecordIsRefusedAndLeftAlone() throws IOException {
+        Path file = Files.createDirectories(directory.resolve("fleet")).resolve(Store.FILE);
+        Files.writeString(file, "this is a letter");
+        assertTrue(assertThrows(StoreRefused.class, this::open).getMessage().contains("not a record"));
+        assertEquals("this is a letter", Files.readString(file));
+    }
+
+    @Test
+    void daysThatAnotherProgramClosedAreKnown() {
+        try (Store serving = open()) {
+            serving.units().save(Samples.unit("u1"));
+            serving.judging().save(Samples.entry("v1", "u1", "2031-06-10T14:00:00Z"));
+            Clock tomorrow = Clock.fixed(NOW.plus(1, ChronoUnit.DAYS), ZoneOffset.UTC);
+            try (Store other = Store.open(directory.resolve("fleet"), tomorrow)) {
+                other.judging().save(Samples.entry("v2", "u1", "2031-06-11T14:00:00Z"));
+            }
+            assertInstanceOf(Saving.Stored.class, serving.judging().save(Samples.entry("v3", "u1", "2031-06-11T14:30:00Z")));
+            assertEquals(Optional.of(LocalDate.of(2031, 6, 10)), serving.verdicts().ofVisit("v3").orElseThrow().closing());
         }
     }
 
