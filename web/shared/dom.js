@@ -1,6 +1,10 @@
 // Makes elements. Text is always set as text, never as markup.
 
-const present = children => children.flat(Infinity).filter(child => child !== undefined && child !== null && child !== '');
+const present = children => children.flat(Infinity).filter(child => child !== undefined && child !== null && child !== '')
+  .map(child => (child instanceof Node ? child : tied(String(child))));
+
+/** Keeps a number and its unit on one line, and ± with what follows it. */
+const tied = text => text.replace(/(\d) (?=(%|°F|°C|A|V|min|µF|Btu\/h|ft|m)(?![A-Za-z]))/g, '$1\u00a0').replace(/± /g, '±\u00a0');
 
 /** element('p', {class: 'quiet'}, 'text', otherElement); an attribute that is undefined, null or false is left out. */
 export function element(name, attributes = {}, ...children) {

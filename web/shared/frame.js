@@ -20,7 +20,7 @@ export function unitsChoice(name = 'system') {
       chooseSystem(value);
       document.dispatchEvent(new CustomEvent('units-chosen', { detail: value }));
     } }), text));
-  return element('fieldset', { class: 'units-choice' }, element('legend', {}, 'Units'), element('div', { class: 'choices' }, choices));
+  return element('fieldset', { class: 'units-choice' }, element('legend', {}, 'Units'), element('div', { class: 'choices brief' }, choices));
 }
 
 function foot(withUnits) {

@@ -16,6 +16,9 @@ const STATES = { steady: 'steady', drifting: 'drifting', act: 'act', retake: 're
 export const stateText = state => STATES[state] ?? state;
 export const stateClass = state => `state ${state === 'never_judged' ? 'never' : state}`;
 
+/** Where a unit stands, without what its name says already. */
+export const placeText = (label, ...parts) => parts.filter(text => text && !label.toLowerCase().includes(text.toLowerCase())).join(' · ');
+
 export const count = (number, one, many) => `${number} ${number === 1 ? one : many}`;
 
 /** Reader's words for a share: '8 % below', '12 % above', 'as expected'. */

@@ -39,10 +39,11 @@ export const errorBars = {
     ctx.lineWidth = 2.5;
     for (const point of chart.data.datasets[0].data) {
       if (!point.bar) continue;
-      const [at, top, bottom] = [x.getPixelForValue(point.x), y.getPixelForValue(point.bar.high), y.getPixelForValue(point.bar.low)];
-      line(ctx, at, top, at, bottom);
-      line(ctx, at - 4, top, at + 4, top);
-      line(ctx, at - 4, bottom, at + 4, bottom);
+      const at = x.getPixelForValue(point.x);
+      const ends = [point.bar.high, point.bar.low].map(value => y.getPixelForValue(value));
+      const kept = ends.map(end => Math.max(y.top, Math.min(y.bottom, end)));
+      line(ctx, at, kept[0], at, kept[1]);
+      ends.forEach(end => { if (end >= y.top && end <= y.bottom) line(ctx, at - 4, end, at + 4, end); });
     }
     ctx.restore();
   },

@@ -11,7 +11,7 @@ import { markText, workText } from './visit-table.js';
 
 const READINGS = [['return_db', 'Return air'], ['return_rh_pct', 'Return humidity'], ['return_wb', 'Return wet bulb'], ['return_dp', 'Return dew point'],
   ['supply_db', 'Supply air'], ['ambient_db', 'Outdoor air'], ['ambient_rh_pct', 'Outdoor humidity'], ['volts', 'Volts under load'], ['amps', 'Amps'],
-  ['run_minutes', 'Running since'], ['condenser_entering_db', 'Air entering the condenser'], ['condenser_leaving_db', 'Air leaving the condenser'],
+  ['run_minutes', 'Had run for'], ['condenser_entering_db', 'Air entering the condenser'], ['condenser_leaving_db', 'Air leaving the condenser'],
   ['room_db', 'Room air'], ['fan_only_amps', 'Fan-only amps'], ['start_amps', 'Start peak'], ['capacitor_uf', 'Run capacitor']];
 const CHOICES = [['supply_at', 'Supply read at'], ['ambient_at', 'Outdoor air read at'], ['fan_speed', 'Fan'], ['power_source', 'Power'],
   ['filter_condition', 'Filter as found'], ['coil_condition', 'Condenser coil as found'], ['iced_coil', 'Coil iced'], ['volts_off', 'Volts with the unit off']];
@@ -59,11 +59,11 @@ function said(verdict) {
   return [element('p', {}, element('span', { class: stateClass(verdict.state) }, stateText(verdict.state))),
     element('p', { class: 'sentence' }, verdict.sentence),
     verdict.findings.length ? element('ul', {}, verdict.findings.map(finding => element('li', {}, finding.text))) : '',
-    verdict.before_and_after ? element('p', {}, `The work ${verdict.before_and_after.outcome}. ${verdict.before_and_after.text}`) : '',
+    verdict.before_and_after ? element('p', {}, verdict.before_and_after) : '',
     element('div', { class: 'against' }, against('Split', verdict.split), against('Amps', verdict.amps)),
     budget('Split', verdict.split), budget('Amps', verdict.amps),
     verdict.reasons.length ? element('details', {}, element('summary', {}, 'What speaks for and against'),
-      element('ul', {}, verdict.reasons.map(reason => element('li', {}, reason)))) : '',
+      element('ul', {}, verdict.reasons.map(({ day, text }) => element('li', {}, `${dayText(day)}: ${text}`)))) : '',
     verdict.closing ? element('p', { class: 'quiet small' }, `Judged from this unit’s earlier visits and what was learned across units up to ${dayText(verdict.closing)}.`) : ''];
 }
 

@@ -5,7 +5,7 @@ import { get, part } from '../shared/api.js';
 import { layFrame, sayFailure } from '../shared/frame.js';
 import { cautionBox, forCondition } from '../shared/cautions.js';
 import { rememberUnit } from '../shared/reader.js';
-import { monthText, stateClass, stateText } from '../shared/words.js';
+import { dayText, monthText, placeText, stateClass, stateText } from '../shared/words.js';
 import { drawHistory } from './history.js';
 import { showVisit } from './one-visit.js';
 import { visitTable } from './visit-table.js';
@@ -17,11 +17,11 @@ let page;
 function showHead({ unit, state, standing, to_retake: toRetake, visits }) {
   document.title = `${unit.label} – Longsummer`;
   byId('label').textContent = unit.label;
-  byId('place').textContent = [unit.depot, unit.vehicle, unit.roof_position, unit.in_service ? '' : 'out of service'].filter(Boolean).join(' · ');
+  byId('place').textContent = placeText(unit.label, unit.depot, unit.vehicle, unit.roof_position, unit.in_service ? '' : 'out of service');
   byId('state').className = `${stateClass(state)} large`;
   byId('state').textContent = stateText(state);
-  byId('sentence').textContent = standing?.sentence ?? (visits.length ? 'No visit could be judged yet.'
-    : 'No visit yet. Take return, supply and outdoor air and the amps after 15 minutes of running.');
+  fill(byId('sentence'), standing?.sentence ?? (visits.length ? 'No visit could be judged yet.'
+    : 'No visit yet. Take return, supply and outdoor air and the amps after 15 minutes of running.'));
   byId('new-visit').href = `../visit/?unit=${part(unit.id)}`;
   fill(byId('said-of-retake'), toRetake ? element('p', {}, element('span', { class: 'state retake' }, 'retake'),
     ` The last reading cannot be judged: ${toRetake.sentence}`) : '');
@@ -31,6 +31,13 @@ function listed(title, texts) {
   return texts.length ? [element('h3', {}, title), element('ul', {}, texts.map(text => element('li', {}, text)))] : [];
 }
 
+/** What speaks for and against, each with a link to its visit. */
+function why(reasons) {
+  if (!reasons.length) return '';
+  return [element('h3', {}, 'Why'), element('ul', { class: 'reasons' }, reasons.map(({ visit_id: id, day, text }) => element('li', {},
+    element('a', { href: `?unit=${part(unitId)}&visit=${part(id)}#visit` }, dayText(day)), ` ${text}`)))];
+}
+
 function showAdvice(standing) {
   if (!standing) return;
   const conditions = standing.conditions.map(({ condition, phrase, text }) =>
@@ -38,12 +45,11 @@ function showAdvice(standing) {
   const next = standing.next_best_reading;
   fill(byId('advice'), element('h2', {}, 'What the readings say'),
     conditions.length ? terms(conditions) : '',
-    terms([['Beyond what an owner can accept', standing.impact], ['What it costs now', standing.severity],
+    terms([['Past the limit now', `${standing.impact} (capacity below 90 % of the sound unit, or amps above 110 %)`], ['What it costs now', standing.severity],
       ['Since', standing.since && standing.condition !== 'none' ? monthText(standing.since) : undefined]]),
-    listed('Cannot be told', standing.cannot_tell), listed('Why', standing.reasons),
+    listed('Cannot be told', standing.cannot_tell), why(standing.reasons),
     next ? [element('h3', {}, 'Next best reading'), element('p', {}, `${next.text} (${next.minutes} min): ${next.settles}`)] : '',
-    standing.before_and_after ? [element('h3', {}, 'Before and after'),
-      element('p', {}, `The work ${standing.before_and_after.outcome}. ${standing.before_and_after.text}`)] : '',
+    standing.before_and_after ? element('p', {}, standing.before_and_after) : '',
     cautionBox(forCondition(standing.condition)));
 }
 

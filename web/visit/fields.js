@@ -2,9 +2,9 @@
 
 import { byId, element, fill } from '../shared/dom.js';
 
-const SUPPLY_AT = [['', 'where?'], ['discharge', 'discharge louver'], ['near_register', 'nearest register'], ['far_register', 'far register']];
-const AMBIENT_AT = [['', 'where?'], ['inlet', 'in the shade at the condenser inlet'], ['ground', 'in the shade on the ground']];
-const MOISTURE = [['return_rh_pct', 'relative humidity', '%'], ['return_wb', 'wet bulb', 'temperature'], ['return_dp', 'dew point', 'temperature']];
+const SUPPLY_AT = [['discharge', 'louver'], ['near_register', 'near register'], ['far_register', 'far register'], ['', 'not noted']];
+const AMBIENT_AT = [['inlet', 'condenser inlet'], ['ground', 'on the ground'], ['', 'not noted']];
+const MOISTURE = [['return_rh_pct', 'RH', '%'], ['return_wb', 'wet bulb', 'temperature'], ['return_dp', 'dew point', 'temperature']];
 
 /** name: start of the box's name; temperatures get _f or _c. */
 const READINGS = [
@@ -28,17 +28,17 @@ const WORKS = [['filter', 'filter cleaned or replaced'], ['evaporator_coil', 'in
   ['capacitor', 'run capacitor replaced'], ['divider', 'divider sealed'], ['fan_motor', 'fan motor replaced'],
   ['sealed_system', 'sealed circuit opened'], ['unit_replaced', 'unit replaced']];
 
-const choose = (name, options, label) => element('select', { name, id: name, 'aria-label': label },
-  options.map(([value, text]) => element('option', { value }, text)));
+const choose = (name, options, label) => element('div', { class: 'choices brief', role: 'radiogroup', 'aria-label': label },
+  options.map(([value, text], index) => element('label', {},
+    element('input', { type: 'radio', name, value, checked: name === 'moisture' ? index === 0 : value === '' }), text)));
 
 function reading({ name, label, hint, unit, choice, moisture }) {
   const input = element('input', { type: 'text', inputmode: 'decimal', id: name, name, 'data-name': name, 'data-unit': unit, 'data-label': label,
     enterkeyhint: 'next', 'aria-describedby': `${name}-last ${name}-question` });
   return element('div', { class: 'reading', id: `${name}-reading` }, element('label', { for: name }, label, element('span', { class: 'hint' }, hint)),
-    moisture ? element('select', { id: 'moisture', 'aria-label': 'Humidity as' }, MOISTURE.map(([value, text]) => element('option', { value }, text))) : '',
     element('div', { class: 'row' }, element('div', { class: 'box' }, input, element('span', { class: 'unit', id: `${name}-unit` })),
       element('div', { class: 'last', id: `${name}-last` })),
-    choice ? choose(...choice) : '', element('p', { class: 'question', id: `${name}-question` }));
+    moisture ? choose('moisture', MOISTURE, 'Humidity as') : '', choice ? choose(...choice) : '', element('p', { class: 'question', id: `${name}-question` }));
 }
 
 /** Lays all boxes into the form. */
@@ -48,14 +48,14 @@ export function layFields() {
   fill(byId('readings'), READINGS.map(reading));
   fill(byId('optional-readings'), OPTIONAL.map(reading));
   fill(byId('works'), WORKS.map(([value, text]) => element('label', {}, element('input', { type: 'checkbox', name: 'work', value }), text)));
-  byId('moisture').addEventListener('change', nameMoisture);
+  document.querySelectorAll('[name=moisture]').forEach(box => box.addEventListener('change', nameMoisture));
 }
 
 let shownSystem = 'us';
 
 /** The humidity box is named by what is typed into it. */
 function nameMoisture() {
-  const [name, , unit] = MOISTURE.find(([value]) => value === byId('moisture').value);
+  const [name, , unit] = MOISTURE.find(([value]) => value === document.querySelector('[name=moisture]:checked').value);
   const input = byId('return_rh_pct');
   input.dataset.name = name;
   input.dataset.unit = unit;
@@ -63,7 +63,7 @@ function nameMoisture() {
 }
 
 export function chooseMoisture(name) {
-  byId('moisture').value = name;
+  document.querySelector(`[name=moisture][value=${name}]`).checked = true;
   nameMoisture();
 }
 

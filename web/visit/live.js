@@ -4,7 +4,7 @@ import { byId, element, fill } from '../shared/dom.js';
 import { part, post } from '../shared/api.js';
 import { strip } from '../shared/strip.js';
 import { sayAt } from '../shared/problems.js';
-import { stateClass, stateText } from '../shared/words.js';
+import { dayText, stateClass, stateText } from '../shared/words.js';
 
 const PAUSE = 300;
 let timer;
@@ -19,7 +19,8 @@ function expectation(name, judged) {
 const pair = verdict => element('div', { class: 'pair' }, expectation('Split', verdict.split), expectation('Amps', verdict.amps));
 
 function why(verdict) {
-  const lines = [...verdict.conditions.map(({ phrase, text }) => `${phrase}: ${text}`), ...verdict.cannot_tell, ...verdict.reasons];
+  const lines = [...verdict.conditions.map(({ phrase, text }) => `${phrase}: ${text}`), ...verdict.cannot_tell,
+    ...verdict.reasons.map(({ visit_id: id, day, text }) => (id === verdict.visit_id ? text : `${dayText(day)}: ${text}`))];
   const next = verdict.next_best_reading;
   if (!lines.length && !next) return '';
   return element('details', {}, element('summary', {}, 'Why, and what next'), element('ul', {}, lines.map(line => element('li', {}, line))),
@@ -31,7 +32,7 @@ export function say(verdict) {
   if (verdict.waiting) return verdict.split.expected || verdict.amps.expected ? [pair(verdict)] : [];
   return [element('p', {}, element('span', { class: stateClass(verdict.state) }, stateText(verdict.state))),
     element('p', { class: 'sentence' }, verdict.sentence),
-    verdict.before_and_after ? element('p', {}, `The work ${verdict.before_and_after.outcome}. ${verdict.before_and_after.text}`) : '',
+    verdict.before_and_after ? element('p', {}, verdict.before_and_after) : '',
     pair(verdict), why(verdict)];
 }
 

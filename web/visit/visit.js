@@ -6,7 +6,7 @@ import { cautionBox, foldedCautions, forCondition, forWork, MEASURING } from '..
 import { layFrame, sayFailure, unitsChoice } from '../shared/frame.js';
 import { clearProblems, showProblems } from '../shared/problems.js';
 import { chooseSystem, draft, dropDraft, keepDraft, rememberTechnician, rememberUnit, system, technician } from '../shared/reader.js';
-import { dayText } from '../shared/words.js';
+import { dayText, placeText } from '../shared/words.js';
 import { layClock, stopClock } from './clock.js';
 import { chooseMoisture, layFields, nameBoxes, readingNames } from './fields.js';
 import { judgeSoon, say } from './live.js';
@@ -23,6 +23,8 @@ let id;
 function boxes() {
   const all = Object.fromEntries(new FormData(form));
   delete all.work;
+  delete all.moisture;
+  delete all['system-choice'];
   const work = new FormData(form).getAll('work').join(',');
   return { ...all, work_done: work, system: system(), utc_offset_minutes: String(-new Date().getTimezoneOffset()) };
 }
@@ -41,6 +43,7 @@ function fillBoxes(texts) {
   chooseMoisture(['return_wb', 'return_dp'].find(name => texts[`${name}_f`] || texts[`${name}_c`]) ?? 'return_rh_pct');
   nameBoxes(Object.keys(texts).some(name => name.endsWith('_c')) ? 'si' : Object.keys(texts).some(name => name.endsWith('_f')) ? 'us' : system());
   for (const box of form.elements) {
+    if (box.name === 'moisture' || box.name === 'system-choice') continue;
     if (box.type === 'radio') box.checked = box.value === (texts[box.name] ?? '');
     else if (box.name === 'work') box.checked = (texts.work_done ?? '').split(',').includes(box.value);
     else if (box.type === 'checkbox') box.checked = texts[box.name] === box.value;
@@ -86,7 +89,7 @@ async function lay() {
   document.title = `${corrects ? 'Correct a visit' : 'New visit'}: ${blank.unit.label} – Longsummer`;
   byId('title').textContent = corrects ? 'Correct a visit' : again ? 'Read again' : 'New visit';
   fill(byId('unit'), element('a', { class: 'button', href: `../unit/?unit=${part(unitId)}` }, blank.unit.label), element('a', { href: './' }, 'another unit'),
-    element('span', {}, [blank.unit.depot, blank.unit.vehicle, blank.unit.roof_position].filter(Boolean).join(' · ')));
+    element('span', {}, placeText(blank.unit.label, blank.unit.depot, blank.unit.vehicle, blank.unit.roof_position)));
   layFields();
   id = newId();
   fillBoxes(await firstTexts(blank));

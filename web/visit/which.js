@@ -4,9 +4,10 @@ import { byId, element, fill } from '../shared/dom.js';
 import { get, part } from '../shared/api.js';
 import { lastUnits } from '../shared/reader.js';
 import { sayFailure } from '../shared/frame.js';
+import { placeText } from '../shared/words.js';
 
 const link = row => element('li', {}, element('a', { href: `./?unit=${part(row.unit_id)}` }, row.label,
-  element('span', { class: 'hint' }, [row.depot, row.vehicle, row.roof_position].filter(Boolean).join(' · '))));
+  element('span', { class: 'hint' }, placeText(row.label, row.depot, row.vehicle, row.roof_position))));
 
 async function search(list, text) {
   const yard = await get('yard', { text, order: 'label' });

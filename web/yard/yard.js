@@ -3,7 +3,7 @@
 import { byId, element, fill } from '../shared/dom.js';
 import { get, part } from '../shared/api.js';
 import { layFrame, sayFailure } from '../shared/frame.js';
-import { count, dayText, monthText, stateClass, stateText } from '../shared/words.js';
+import { count, dayText, monthText, placeText, stateClass, stateText } from '../shared/words.js';
 
 const FILTERS = ['state', 'seen', 'since', 'depot', 'condition', 'text', 'order', 'page'];
 const asked = new URLSearchParams(location.search);
@@ -48,10 +48,9 @@ function showSearch(yard) {
   });
 }
 
-const place = row => [row.depot, row.vehicle, row.roof_position].filter(Boolean).join(' · ');
-
 function likely(row) {
-  if (row.likely) return [element('p', {}, row.likely), row.since ? element('p', { class: 'quiet' }, `since ${monthText(row.since)}`) : ''];
+  if (row.likely) return [element('p', {}, row.likely), element('p', { class: 'quiet' },
+    [row.since ? `since ${monthText(row.since)}` : '', `past the limit: ${row.impact}`].filter(Boolean).join(' · '))];
   if (row.state === 'steady') return element('p', { class: 'quiet' }, 'nothing likely wrong');
   return element('p', { class: 'quiet' }, row.visit_count ? 'no visit could be judged yet' : 'no visit yet');
 }
@@ -61,7 +60,7 @@ function rowOf(row) {
     element('p', {}, element('span', { class: stateClass(row.state) }, stateText(row.state)),
       row.to_retake ? element('span', { class: 'retake-mark' }, 'last reading: ', element('span', { class: 'state retake' }, 'retake')) : ''),
     element('div', {}, element('a', { class: 'unit-link', href: `../unit/?unit=${part(row.unit_id)}` }, row.label),
-      element('p', { class: 'where' }, place(row)), row.in_service ? '' : element('p', {}, 'out of service')),
+      element('p', { class: 'where' }, placeText(row.label, row.depot, row.vehicle, row.roof_position)), row.in_service ? '' : element('p', {}, 'out of service')),
     element('div', { class: 'likely' }, likely(row)),
     element('p', { class: 'seen quiet' }, row.last_visit_at ? `last visit ${dayText(row.last_visit_at)}` : 'never visited'));
 }
@@ -74,8 +73,8 @@ function showRows(yard) {
   fill(byId('found'), yard.found ? `${range} ${yard.found === 1 ? 'unit' : 'units'}`
     : ['No unit fits this filter. ', element('a', { href: './' }, 'Show all units')]);
   byId('why').textContent = asked.get('order') ? ''
-    : 'Most pressing first: act, drifting, not judged yet, steady; within each, the likelier that capacity or amps are beyond what an owner '
-      + 'can accept, the higher.';
+    : 'Most pressing first: act, drifting, not judged yet, steady; within each, the likelier past the limit (capacity below 90 % of the sound '
+      + 'unit, or amps above 110 %), the higher.';
   fill(byId('pager'), yard.page > 1 ? element('a', { class: 'button', href: address({ page: yard.page - 1 }), rel: 'prev' }, 'Earlier rows') : '',
     yard.page < yard.pages ? element('a', { class: 'button', href: address({ page: yard.page + 1 }), rel: 'next' }, 'More rows') : '');
 }

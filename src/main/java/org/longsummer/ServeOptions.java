@@ -40,7 +40,7 @@ final class ServeOptions {
             if (demo) {
                 loadDemo(store);
             }
-            try (WebServer server = new WebServer(store, Clock.systemUTC(), store.demo().isThere()).start(host, port)) {
+            try (WebServer server = new WebServer(store, Clock.systemUTC(), DemoFleet::load).start(host, port)) {
                 spec.commandLine().getOut().println("Longsummer is ready at http://" + shownHost() + ":" + server.port() + "/");
                 untilTold();
             }

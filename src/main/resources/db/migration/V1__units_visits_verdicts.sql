@@ -2,7 +2,7 @@
 -- _ms milliseconds since 1970-01-01T00:00Z. Days are text, YYYY-MM-DD. Flags are 0 or 1. Choices are the words of the CSV files;
 -- null means not read, not seen or not known.
 
--- Settings of the store itself: demo (yes), closed_through (the last UTC day that was closed).
+-- Settings of the store itself: demo (yes), generation (of the closings in force), closed_through (the last UTC day that was closed).
 create table setting (
     name text primary key,
     content text not null
@@ -90,13 +90,17 @@ create table visit (
     typed_system text not null,
     typed_readings text not null,
     received_at_ms bigint not null,
-    -- The UTC day at whose closing it is learned from: its own, or the first one not yet closed when it came late.
+    -- Its UTC day, and the day at whose closing it is learned from in the generation in which it was received: its own, or the
+    -- first one not yet closed when it came late. In later generations it is learned from on its own day.
+    day text not null,
     closes_on text not null,
+    generation integer not null,
     saved_by text not null,
     corrects_id text unique references visit (id),
     correction_reason text
 );
 create index visit_by_unit on visit (unit_id, visited_at_ms);
+create index visit_by_day on visit (day);
 create index visit_by_closing on visit (closes_on);
 
 create table withdrawal (
@@ -167,10 +171,12 @@ create index standing_by_depot on standing (depot, state_rank desc, p_impact des
 create index standing_by_last_visit on standing (last_visit_at_ms, unit_id);
 create index standing_by_label on standing (label, unit_id);
 
--- What was learned across units, by the UTC day at whose end it was closed. Append-only.
+-- What was learned across units, by the UTC day at whose end it was closed. Append-only: learning anew from the first day on, as
+-- after a history was brought in, begins a new generation.
 create table closing (
+    generation integer not null,
     day text not null,
     learned_key text not null,
     numbers text not null,
-    primary key (day, learned_key)
+    primary key (generation, day, learned_key)
 );

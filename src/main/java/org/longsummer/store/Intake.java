@@ -1,26 +1,23 @@
 package org.longsummer.store;
 
-import java.time.Clock;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
-import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jdbi.v3.core.Handle;
-import org.longsummer.chain.learning.Closings;
 
 /** Takes in many units and visits at once: all of them or, when something stands in the way, none. Units come before their visits. */
 public final class Intake {
     private static final int ROWS_AT_ONCE = 500;
-    private static final int UNITS_AT_ONCE = 100;
     private static final int CONFLICTS_LISTED = 200;
 
     private final Handle handle;
-    private final Clock clock;
+    private final Receipt receipt;
+    private final int visitsBefore;
     private final List<FleetUnit> units = new ArrayList<>();
     private final Map<String, Entry> visits = new LinkedHashMap<>();
     private final TreeSet<String> toJudge = new TreeSet<>();
@@ -28,11 +25,13 @@ public final class Intake {
     private int unitsAdded;
     private int unitsChanged;
     private int visitsStored;
+    private int lateVisits;
     private int visitsAlreadyStored;
 
-    Intake(Handle handle, Clock clock) {
+    Intake(Handle handle, Receipt receipt) {
         this.handle = handle;
-        this.clock = clock;
+        this.receipt = receipt;
+        this.visitsBefore = handle.createQuery("select count(*) from visit").mapTo(Integer.class).one();
     }
 
     /**
@@ -104,25 +103,35 @@ public final class Intake {
                 idsTaken.add(stored.visit().id());
             }
         }
-        Visits.append(handle, visits.values(), clock.instant());
+        Visits.append(handle, visits.values(), receipt);
         visitsStored += visits.size();
-        visits.values().forEach(entry -> toJudge.add(entry.visit().unitId()));
+        for (Entry entry : visits.values()) {
+            toJudge.add(entry.visit().unitId());
+            lateVisits += receipt.isLate(entry.visit().utcDay()) ? 1 : 0;
+        }
         visits.clear();
     }
 
-    /** Judges what changed; nothing when ids are taken, for then all is undone. */
-    Report finish(Closings closings, Consumer<String> unitJudged) {
+    /** Something stands in the way of all of it. */
+    boolean isRefused() {
         flushVisits();
-        if (idsTaken.isEmpty()) {
-            List<String> ids = List.copyOf(toJudge);
-            for (int from = 0; from < ids.size(); from += UNITS_AT_ONCE) {
-                List<String> some = ids.subList(from, Math.min(from + UNITS_AT_ONCE, ids.size()));
-                Judging.judge(handle, Units.among(handle, some).stream().map(FleetUnit::unit).toList(), closings);
-                some.forEach(unitJudged);
-            }
-            return new Report(unitsAdded, unitsChanged, visitsStored, visitsAlreadyStored, List.of());
-        }
-        handle.rollback();
-        return new Report(0, 0, 0, visitsAlreadyStored, List.copyOf(idsTaken));
+        return !idsTaken.isEmpty();
+    }
+
+    /**
+     * More was brought in of days that are closed than was there before: a history, which is to be learned from in its own order and
+     * not in one lump at the next closing.
+     */
+    boolean isHistory() {
+        return lateVisits > visitsBefore;
+    }
+
+    List<String> unitsToJudge() {
+        return List.copyOf(toJudge);
+    }
+
+    Report report() {
+        return idsTaken.isEmpty() ? new Report(unitsAdded, unitsChanged, visitsStored, visitsAlreadyStored, List.of())
+                : new Report(0, 0, 0, visitsAlreadyStored, List.copyOf(idsTaken));
     }
 }

@@ -1,7 +1,8 @@
 package org.longsummer.store;
 
 import java.time.Clock;
-import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -22,6 +23,8 @@ import org.longsummer.chain.visit.Visit;
  * on disk together or not at all.
  */
 public final class Judging {
+    private static final int UNITS_AT_ONCE = 100;
+
     private final Jdbi reader;
     private final Jdbi writer;
     private final LearnedLevels learned;
@@ -38,8 +41,10 @@ public final class Judging {
     public Saving save(Entry entry) {
         Entry exact = entry.toMilliseconds();
         return writer.inTransaction(handle -> obstacle(handle, exact).orElseGet(() -> {
-            Visits.append(handle, List.of(exact), clock.instant());
-            List<Verdict> verdicts = judge(handle, Units.find(handle, exact.visit().unitId()).orElseThrow().unit());
+            LearnedLevels.Closed closed = closed(handle);
+            Visits.append(handle, List.of(exact), receipt(closed));
+            List<Verdict> verdicts = judge(handle, Units.find(handle, exact.visit().unitId()).orElseThrow().unit(),
+                    closed.closings());
             return new Saving.Stored(verdictOf(verdicts, exact.visit().id()).orElseThrow());
         }));
     }
@@ -55,7 +60,7 @@ public final class Judging {
                 return Withdrawing.NO_LONGER_COUNTED;
             }
             Visits.withdraw(handle, visitId, new Withdrawal(by, clock.instant().truncatedTo(ChronoUnit.MILLIS), reason));
-            judge(handle, Units.find(handle, stored.get().visit().unitId()).orElseThrow().unit());
+            judge(handle, Units.find(handle, stored.get().visit().unitId()).orElseThrow().unit(), closed(handle).closings());
             return Withdrawing.WITHDRAWN;
         });
     }
@@ -65,7 +70,8 @@ public final class Judging {
 
     /** Judges one unit again, for example after its plate was changed. */
     public void judgeAgain(String unitId) {
-        writer.useTransaction(handle -> Units.find(handle, unitId).ifPresent(unit -> judge(handle, unit.unit())));
+        writer.useTransaction(handle -> Units.find(handle, unitId)
+                .ifPresent(unit -> judge(handle, unit.unit(), closed(handle).closings())));
     }
 
     /** The verdicts of a unit with all their reasons, in order of time; nothing is written. */
@@ -96,22 +102,63 @@ public final class Judging {
      */
     public <X extends Exception> Intake.Report takeIn(Intake.Source<X> source, Consumer<String> unitJudged) throws X {
         return writer.inTransaction(handle -> {
-            Intake intake = new Intake(handle, clock);
+            Intake intake = new Intake(handle, receipt(learned.known()));
             source.into(intake);
-            return intake.finish(learned.all(), unitJudged);
+            if (intake.isRefused()) {
+                handle.rollback();
+                return intake.report();
+            }
+            Closings closings = intake.isHistory() ? learnedAnew(handle) : closed(handle).closings();
+            judge(handle, intake.isHistory() ? Units.idsOfVisited(handle) : intake.unitsToJudge(), closings, unitJudged);
+            return intake.report();
         });
     }
 
-    private List<Verdict> judge(Handle handle, Unit unit) {
-        return judge(handle, List.of(unit), learned.all()).get(unit.id());
+    private Receipt receipt(LearnedLevels.Closed closed) {
+        return new Receipt(clock.instant(), closed.generation(), closed.through());
+    }
+
+    /** What was learned until yesterday; closes what is still open. */
+    private LearnedLevels.Closed closed(Handle handle) {
+        LocalDate today = LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC);
+        LearnedLevels.Closed known = learned.known();
+        if (known.through().filter(through -> !through.isBefore(today.minusDays(1))).isPresent()) {
+            return known;
+        }
+        LearnedLevels.Closed closed = OpenDays.closeBefore(handle, today, LearnedLevels.read(handle));
+        learned.publishAfterCommit(handle, closed);
+        return closed;
+    }
+
+    private Closings learnedAnew(Handle handle) {
+        LocalDate today = LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC);
+        LearnedLevels.Closed begun = LearnedLevels.beginGeneration(handle, learned.known().generation() + 1);
+        LearnedLevels.Closed closed = OpenDays.closeBefore(handle, today, begun);
+        learned.publishAfterCommit(handle, closed);
+        return closed.closings();
+    }
+
+    private static void judge(Handle handle, List<String> unitIds, Closings closings, Consumer<String> unitJudged) {
+        for (int from = 0; from < unitIds.size(); from += UNITS_AT_ONCE) {
+            List<String> some = unitIds.subList(from, Math.min(from + UNITS_AT_ONCE, unitIds.size()));
+            judge(handle, Units.among(handle, some).stream().map(FleetUnit::unit).toList(), closings, false);
+            some.forEach(unitJudged);
+        }
+    }
+
+    private static List<Verdict> judge(Handle handle, Unit unit, Closings closings) {
+        return judge(handle, List.of(unit), closings, true).get(unit.id());
     }
 
     /** Judges units by what counts now and writes their verdicts and their standings; returns the verdicts by unit. */
-    static Map<String, List<Verdict>> judge(Handle handle, List<Unit> units, Closings closings) {
+    private static Map<String, List<Verdict>> judge(Handle handle, List<Unit> units, Closings closings, boolean explains) {
         Map<String, List<Visit>> visits = Visits.currentByUnit(handle, units.stream().map(Unit::id).toList());
         Map<String, List<Verdict>> verdicts = new LinkedHashMap<>();
-        units.forEach(unit -> verdicts.put(unit.id(),
-                Assessment.ofUnit(unit, visits.getOrDefault(unit.id(), List.of()), closings)));
+        units.forEach(unit -> {
+            List<Visit> ofUnit = visits.getOrDefault(unit.id(), List.of());
+            verdicts.put(unit.id(), explains ? Assessment.ofUnit(unit, ofUnit, closings)
+                    : Assessment.briefly(unit, ofUnit, closings));
+        });
         Verdicts.replace(handle, verdicts);
         Standings.judge(handle, verdicts);
         return verdicts;

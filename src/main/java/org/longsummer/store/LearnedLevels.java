@@ -20,68 +20,78 @@ import org.longsummer.chain.learning.Learned;
  */
 public final class LearnedLevels {
     private final Jdbi reader;
-    private final Jdbi writer;
-    private volatile Closings known;
+    private volatile Closed known;
 
-    LearnedLevels(Jdbi reader, Jdbi writer) {
+    LearnedLevels(Jdbi reader) {
         this.reader = reader;
-        this.writer = writer;
-        this.known = read();
+        reload();
     }
+
+    /**
+     * What was closed.
+     *
+     * @param generation number of the learning from the first day on, from 1
+     * @param through the last UTC day that was closed
+     * @param closings what each day changed
+     */
+    record Closed(int generation, Optional<LocalDate> through, Closings closings) {}
 
     /** All closings so far; not to be changed. */
     public Closings all() {
-        return known;
+        return known.closings();
     }
 
     /** The last day that was closed. */
     public Optional<LocalDate> closedThrough() {
-        return reader.withHandle(LearnedLevels::closedThrough);
+        return known.through();
     }
 
-    static Optional<LocalDate> closedThrough(Handle handle) {
-        return Settings.read(handle, Settings.CLOSED_THROUGH).map(LocalDate::parse);
+    Closed known() {
+        return known;
     }
 
-    /**
-     * Closes a day for good: a visit of that day that comes later is learned from at a later closing.
-     *
-     * @param changes what the day's closing changed; may be empty
-     * @throws IllegalArgumentException when the day or a later one is closed already
-     */
-    public void close(LocalDate day, List<Learned> changes) {
-        writer.useTransaction(handle -> close(handle, day, changes));
-        reload();
+    /** Takes over what a transaction closed, once it is on disk. */
+    void publishAfterCommit(Handle handle, Closed closed) {
+        handle.afterCommit(() -> known = closed);
     }
 
-    static void close(Handle handle, LocalDate day, List<Learned> changes) {
-        closedThrough(handle).filter(last -> !last.isBefore(day)).ifPresent(last -> {
-            throw new IllegalArgumentException("cannot close " + day + ": closed through " + last + " already");
-        });
-        if (!changes.isEmpty()) {
-            PreparedBatch batch = handle.prepareBatch("insert into closing (day, learned_key, numbers) values (:day, :key, :numbers)");
-            changes.forEach(learned -> batch.bind("day", day.toString()).bind("key", learned.key())
-                    .bind("numbers", learned.numbers().stream().map(Object::toString).collect(Collectors.joining(" "))).add());
-            batch.execute();
-        }
-        Settings.write(handle, Settings.CLOSED_THROUGH, day.toString());
-    }
-
-    /** After something other than {@link #close(LocalDate, List)} changed the rows. */
+    /** After the rows were removed. */
     void reload() {
-        known = read();
+        known = reader.withHandle(LearnedLevels::read);
     }
 
-    private Closings read() {
+    /** What was closed, as objects of their own that may go on. */
+    static Closed read(Handle handle) {
+        int generation = Settings.read(handle, Settings.GENERATION).map(Integer::parseInt).orElse(1);
         Map<LocalDate, List<Learned>> byDay = new TreeMap<>();
-        reader.useHandle(handle -> handle.createQuery("select day, learned_key, numbers from closing order by day, learned_key")
+        handle.createQuery("select day, learned_key, numbers from closing where generation = :generation order by day, learned_key")
+                .bind("generation", generation)
                 .map((row, context) -> Map.entry(LocalDate.parse(row.getString("day")),
                         new Learned(row.getString("learned_key"), numbers(row.getString("numbers")))))
                 .useStream(rows -> rows.forEach(row ->
-                        byDay.computeIfAbsent(row.getKey(), day -> new ArrayList<>()).add(row.getValue()))));
+                        byDay.computeIfAbsent(row.getKey(), day -> new ArrayList<>()).add(row.getValue())));
         Closings closings = new Closings();
         byDay.forEach(closings::add);
-        return closings;
+        return new Closed(generation, Settings.read(handle, Settings.CLOSED_THROUGH).map(LocalDate::parse), closings);
+    }
+
+    /** Forgets nothing, but learns from the first day on again, from every visit on its own day. */
+    static Closed beginGeneration(Handle handle, int generation) {
+        Settings.write(handle, Settings.GENERATION, Integer.toString(generation));
+        Settings.remove(handle, Settings.CLOSED_THROUGH);
+        return new Closed(generation, Optional.empty(), new Closings());
+    }
+
+    /** Appends what one day's closing changed. */
+    static void append(Handle handle, int generation, LocalDate day, List<Learned> changes) {
+        if (changes.isEmpty()) {
+            return;
+        }
+        PreparedBatch batch = handle.prepareBatch(
+                "insert into closing (generation, day, learned_key, numbers) values (:generation, :day, :key, :numbers)");
+        changes.forEach(learned -> batch.bind("generation", generation).bind("day", day.toString()).bind("key", learned.key())
+                .bind("numbers", learned.numbers().stream().map(Object::toString).collect(Collectors.joining(" "))).add());
+        batch.execute();
     }
 
     private static List<Double> numbers(String text) {

@@ -49,7 +49,7 @@ public final class Store implements AutoCloseable {
         visits = new Visits(reader);
         verdicts = new Verdicts(reader);
         standings = new Standings(reader);
-        closings = new LearnedLevels(reader, writer);
+        closings = new LearnedLevels(reader);
         judging = new Judging(reader, writer, closings, clock);
         demo = new Demo(reader, writer, closings);
     }

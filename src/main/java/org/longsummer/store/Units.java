@@ -33,6 +33,11 @@ public final class Units {
                 .map(UnitRow::read).findOne();
     }
 
+    /** Units with any visit at all. */
+    static List<String> idsOfVisited(Handle handle) {
+        return handle.createQuery("select distinct unit_id from visit order by unit_id").mapTo(String.class).list();
+    }
+
     static List<FleetUnit> among(Handle handle, Collection<String> ids) {
         return ids.isEmpty() ? List.of() : handle.createQuery("select " + UnitRow.COLUMNS + " from unit where id in (<ids>)")
                 .bindList("ids", List.copyOf(ids)).map(UnitRow::read).list();

@@ -3,7 +3,6 @@ package org.longsummer.store;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
-import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.Arrays;
 import java.util.EnumSet;
@@ -31,7 +30,7 @@ final class VisitRow {
     private static final String OWN = """
             id, unit_id, visited_at_ms, utc_offset_s, technician, instruments_id, fan_speed, power_source, filter_look, coil_look, \
             iced_coil, work_done, notes""";
-    private static final String RECORD = "typed_system, typed_readings, received_at_ms, closes_on, saved_by, corrects_id, correction_reason";
+    private static final String RECORD = "typed_system, typed_readings, received_at_ms, day, closes_on, generation, saved_by, corrects_id, correction_reason";
     private static final String WRITTEN = OWN + ", " + ReadingsRow.COLUMNS + ", " + RECORD;
     private static final String INSTRUMENTS =
             "probe_u_k, ambient_probe_u_k, humidity_u, clamp_relative_u, clamp_floor_u_a, voltage_u_v, one_probe";
@@ -48,7 +47,7 @@ final class VisitRow {
         return Arrays.stream(columns.split(", ")).map(column -> prefix + column).collect(Collectors.joining(", "));
     }
 
-    static PreparedBatch bind(PreparedBatch row, Entry entry, long instrumentsId, Instant receivedAt, LocalDate closesOn) {
+    static PreparedBatch bind(PreparedBatch row, Entry entry, long instrumentsId, Receipt receipt) {
         Visit visit = entry.visit();
         row.bind("id", visit.id()).bind("unit_id", visit.unitId()).bind("visited_at_ms", visit.at().toEpochMilli())
                 .bind("utc_offset_s", visit.offset().getTotalSeconds()).bind("technician", visit.technician())
@@ -59,7 +58,8 @@ final class VisitRow {
                 .bind("coil_look", Column.word(visit.coil(), CoilLook.NOT_LOOKED))
                 .bind("iced_coil", visit.icedCoil() ? 1 : 0).bind("work_done", words(visit.workDone())).bind("notes", visit.notes())
                 .bind("typed_system", Column.word(entry.typed().system(), null)).bind("typed_readings", entry.typed().lines())
-                .bind("received_at_ms", receivedAt.toEpochMilli()).bind("closes_on", closesOn.toString())
+                .bind("received_at_ms", receipt.at().toEpochMilli()).bind("day", visit.utcDay().toString())
+                .bind("closes_on", receipt.closesOn(visit.utcDay()).toString()).bind("generation", receipt.generation())
                 .bind("saved_by", entry.savedBy())
                 .bind("corrects_id", entry.correction().map(Correction::correctsId))
                 .bind("correction_reason", entry.correction().map(Correction::reason));
@@ -86,8 +86,7 @@ final class VisitRow {
         Optional<Withdrawal> withdrawal = withdrawnBy == null ? Optional.empty() : Optional.of(new Withdrawal(withdrawnBy,
                 Instant.ofEpochMilli(row.getLong("withdrawn_at_ms")), row.getString("withdrawal_reason")));
         return new RecordedVisit(new Entry(read(row, context), typed, row.getString("saved_by"), correction),
-                Instant.ofEpochMilli(row.getLong("received_at_ms")), LocalDate.parse(row.getString("closes_on")),
-                Column.text(row, "corrected_by"), withdrawal);
+                Instant.ofEpochMilli(row.getLong("received_at_ms")), Column.text(row, "corrected_by"), withdrawal);
     }
 
     private static Instruments instruments(ResultSet row) throws SQLException {

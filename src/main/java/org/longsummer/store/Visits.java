@@ -1,6 +1,5 @@
 package org.longsummer.store;
 
-import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -68,31 +67,41 @@ public final class Visits {
                 .bind("unit", unitId).map(VisitRow::readRecord).list());
     }
 
-    /** The visits that count and are learned from at a day's closing, by unit and time. */
-    public List<Visit> closingOn(LocalDate day) {
-        return reader.withHandle(handle -> handle.createQuery("select " + VisitRow.JUDGED_COLUMNS
-                + " from visit v join instruments i on i.id = v.instruments_id where v.closes_on = :day and" + COUNTS
-                + " order by v.unit_id, v.visited_at_ms, v.id").bind("day", day.toString()).map(VisitRow::read).list());
-    }
-
     /** Which of these ids are taken. */
     static List<RecordedVisit> among(Handle handle, Collection<String> ids) {
         return ids.isEmpty() ? List.of() : handle.createQuery(RECORD + "where v.id in (<ids>)").bindList("ids", List.copyOf(ids))
                 .map(VisitRow::readRecord).list();
     }
 
+    /** The visits that count and are learned from at a day's closing, by unit and time. */
+    static List<Visit> closingOn(Handle handle, LocalDate day, int generation) {
+        return handle.createQuery("select " + VisitRow.JUDGED_COLUMNS + """
+                 from visit v join instruments i on i.id = v.instruments_id
+                where (v.generation < :generation and v.day = :day or v.generation = :generation and v.closes_on = :day) and"""
+                + COUNTS + " order by v.unit_id, v.visited_at_ms, v.id")
+                .bind("day", day.toString()).bind("generation", generation).map(VisitRow::read).list();
+    }
+
+    /** The days before one at whose closing there is something to learn, in order. */
+    static List<LocalDate> daysToClose(Handle handle, Optional<LocalDate> closedThrough, LocalDate before, int generation) {
+        return handle.createQuery("""
+                select distinct case when generation < :generation then day else closes_on end as learned_on
+                from visit where closes_on > :closed and day < :before order by learned_on""")
+                .bind("generation", generation).bind("closed", closedThrough.map(LocalDate::toString).orElse(""))
+                .bind("before", before.toString()).map((row, context) -> LocalDate.parse(row.getString("learned_on"))).stream()
+                .filter(day -> day.isBefore(before)).toList();
+    }
+
     /** Appends rows as they are; the caller has looked for ids that are taken. */
-    static void append(Handle handle, Collection<Entry> entries, Instant receivedAt) {
+    static void append(Handle handle, Collection<Entry> entries, Receipt receipt) {
         if (entries.isEmpty()) {
             return;
         }
-        LocalDate firstOpen = LearnedLevels.closedThrough(handle).map(day -> day.plusDays(1)).orElse(LocalDate.MIN);
         Map<Instruments, Long> known = new HashMap<>();
         PreparedBatch batch = handle.prepareBatch(VisitRow.INSERT);
         for (Entry entry : entries) {
             long instrumentsId = known.computeIfAbsent(entry.visit().instruments(), instruments -> idOf(handle, instruments));
-            LocalDate day = entry.visit().utcDay();
-            VisitRow.bind(batch, entry, instrumentsId, receivedAt, day.isBefore(firstOpen) ? firstOpen : day).add();
+            VisitRow.bind(batch, entry, instrumentsId, receipt).add();
         }
         batch.execute();
     }

@@ -6,10 +6,12 @@ import io.javalin.config.RoutesConfig;
 final class Routes {
     private Routes() {}
 
-    static void lay(RoutesConfig routes, HouseApi house, YardApi yard, UnitApi units, VisitApi visits) {
+    static void lay(RoutesConfig routes, HouseApi house, YardApi yard, UnitApi units, VisitApi visits, ImportApi files) {
         routes.get("/", request -> request.redirect("yard/"));
 
         routes.get("/api/house", house::show);
+        routes.post("/api/demo", house::bringDemo);
+        routes.delete("/api/demo", house::removeDemo);
         routes.get("/api/yard", yard::show);
 
         routes.post("/api/units", units::add);
@@ -21,6 +23,8 @@ final class Routes {
         routes.get("/api/visits/{visit}", visits::show);
         routes.post("/api/visits/{visit}/correction", visits::correct);
         routes.post("/api/visits/{visit}/withdrawal", visits::withdraw);
+
+        routes.post("/api/import", files::take);
 
         routes.get("/api/*", Failures::unknownAddress);
         routes.post("/api/*", Failures::unknownAddress);

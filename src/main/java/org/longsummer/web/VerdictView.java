@@ -3,7 +3,6 @@ package org.longsummer.web;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.longsummer.chain.condition.BeforeAfter;
 import org.longsummer.chain.condition.Condition;
 import org.longsummer.chain.condition.NextBestReading;
 import org.longsummer.chain.condition.Severity;
@@ -14,7 +13,6 @@ import org.longsummer.chain.screening.Finding;
 import org.longsummer.chain.screening.Mistake;
 import org.longsummer.quantity.Decimal;
 import org.longsummer.quantity.UnitSystem;
-import org.longsummer.science.uncertainty.Uncertain;
 
 /**
  * A verdict as a page shows it.
@@ -38,8 +36,8 @@ import org.longsummer.science.uncertainty.Uncertain;
  * @param closing day of the closing of what was learned across units
  */
 record VerdictView(String visitId, String state, boolean waiting, String sentence, String condition, List<ConditionView> conditions,
-        String impact, Optional<String> severity, Optional<String> since, List<String> reasons, List<String> cannotTell,
-        Optional<NextView> nextBestReading, Optional<BeforeAfterView> beforeAndAfter, List<FindingView> findings, JudgedView split,
+        String impact, Optional<String> severity, Optional<String> since, List<ReasonView> reasons, List<String> cannotTell,
+        Optional<NextView> nextBestReading, Optional<String> beforeAndAfter, List<FindingView> findings, JudgedView split,
         JudgedView amps, Optional<String> closing) {
     /** Below this a condition is not worth a line. */
     private static final double WORTH_A_LINE = 0.02;
@@ -50,8 +48,8 @@ record VerdictView(String visitId, String state, boolean waiting, String sentenc
     /** The next best reading; {@code box} is the box to fill, empty when there is none. */
     record NextView(String text, int minutes, String settles, String box) {}
 
-    /** What work changed. */
-    record BeforeAfterView(String outcome, String text, String beforeVisitId) {}
+    /** What speaks for or against, and the visit it comes from, with its day at the place. */
+    record ReasonView(String visitId, String day, String text) {}
 
     /** A remark on a box; {@code box} is the start of its name, empty for the whole visit. */
     record FindingView(String box, String label, String text, boolean retake) {}
@@ -59,10 +57,12 @@ record VerdictView(String visitId, String state, boolean waiting, String sentenc
     static VerdictView of(Verdict verdict, UnitSystem system) {
         boolean waiting = verdict.findings().stream().anyMatch(finding -> finding.mistake() == Mistake.NOTHING_TO_JUDGE);
         return new VerdictView(verdict.visit().id(), verdict.state().word(), waiting, Wording.sentence(verdict, system),
-                verdict.condition().word(), conditions(verdict), Likelihood.text(verdict.probabilityOfImpact()),
-                verdict.severity().map(VerdictView::severity), verdict.since().map(Object::toString), Wording.reasons(verdict, system),
+                verdict.condition().word(), conditions(verdict), Wording.probability(verdict.probabilityOfImpact()),
+                verdict.severity().map(VerdictView::severity), verdict.since().map(Object::toString),
+                verdict.evidence().stream().map(reason -> new ReasonView(reason.visitId(), reason.day().toString(),
+                        Wording.reason(reason, system))).toList(),
                 Wording.cannotTell(verdict), verdict.nextBestReading().map(VerdictView::next),
-                verdict.beforeAndAfter().map(VerdictView::beforeAfter),
+                Wording.beforeAndAfter(verdict, system),
                 verdict.findings().stream().map(finding -> finding(finding, system)).toList(),
                 JudgedView.split(verdict.departure(), system), JudgedView.amps(verdict.departure(), system),
                 verdict.closing().map(Object::toString));
@@ -80,7 +80,8 @@ record VerdictView(String visitId, String state, boolean waiting, String sentenc
         for (Condition condition : Condition.values()) {
             double probability = verdict.probabilities().of(condition);
             if (probability >= WORTH_A_LINE || condition == Condition.NONE) {
-                views.add(new ConditionView(condition.word(), condition.phrase(), probability, Likelihood.text(probability)));
+                views.add(new ConditionView(condition.word(), Wording.phrase(condition, verdict), probability,
+                        Wording.probability(probability)));
             }
         }
         views.sort((a, b) -> Double.compare(b.probability(), a.probability()));
@@ -98,17 +99,5 @@ record VerdictView(String visitId, String state, boolean waiting, String sentenc
 
     private static NextView next(NextBestReading next) {
         return new NextView(next.kind().phrase(), next.minutes(), next.settles(), BoxNames.of(next.kind()));
-    }
-
-    private static BeforeAfterView beforeAfter(BeforeAfter change) {
-        List<String> parts = new ArrayList<>();
-        change.splitChange().ifPresent(value -> parts.add("split " + change(value)));
-        change.ampsChange().ifPresent(value -> parts.add("amps " + change(value)));
-        return new BeforeAfterView(change.outcome().phrase(), String.join(", ", parts), change.beforeVisitId());
-    }
-
-    private static String change(Uncertain logarithm) {
-        double percent = 100 * Math.expm1(logarithm.value());
-        return (percent < 0 ? "" : "+") + Decimal.text(percent, 1) + " ± " + Decimal.text(200 * logarithm.standardUncertainty(), 1) + " %";
     }
 }

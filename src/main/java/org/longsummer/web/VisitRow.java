@@ -7,6 +7,7 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import org.longsummer.chain.condition.Verdict;
+import org.longsummer.chain.condition.Wording;
 import org.longsummer.chain.visit.Visit;
 import org.longsummer.quantity.UnitSystem;
 import org.longsummer.store.RecordedVisit;
@@ -42,7 +43,7 @@ record VisitRow(String id, String at, String technician, boolean counts, Optiona
     static VisitRow of(RecordedVisit row, Optional<Verdict> verdict, Optional<Marking> marking, UnitSystem system) {
         Visit visit = row.visit();
         return new VisitRow(visit.id(), moment(visit.at(), visit.offset()), visit.technician(), row.counts(), marking,
-                verdict.map(v -> v.state().word()), verdict.map(v -> v.condition().phrase()).orElse(""),
+                verdict.map(v -> v.state().word()), verdict.map(v -> Wording.phrase(v.condition(), v)).orElse(""),
                 verdict.map(v -> brief(JudgedView.split(v.departure(), system))),
                 verdict.map(v -> brief(JudgedView.amps(v.departure(), system))),
                 visit.workDone().stream().sorted().map(Boxes::word).toList());

@@ -7,11 +7,13 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
+import io.javalin.config.SizeUnit;
 import io.javalin.http.Context;
 import io.javalin.http.staticfiles.Location;
 import io.javalin.json.JavalinJackson;
 import java.time.Clock;
 import java.util.List;
+import java.util.function.Predicate;
 import org.longsummer.store.Store;
 
 /** Serves the pages and their data over HTTP. */
@@ -21,21 +23,22 @@ public final class WebServer implements AutoCloseable {
             + "form-action 'self'; frame-ancestors 'none'";
     private static final JsonInclude.Value WRITTEN = JsonInclude.Value.construct(JsonInclude.Include.NON_ABSENT, JsonInclude.Include.ALWAYS);
     private static final long LARGEST_FORM = 1_000_000;
+    private static final long LARGEST_FILE_GIGABYTES = 1;
 
     private final Javalin javalin;
 
     /**
      * @param store the fleet's record; stays open when this is closed
      * @param clock tells which visits lie in the future and which season it is
-     * @param demo whether the record is the invented demo fleet, which every page then says
+     * @param demoFleet fills an empty record with the invented demo fleet; answers false, and changes nothing, when anything is stored
      */
-    public WebServer(Store store, Clock clock, boolean demo) {
+    public WebServer(Store store, Clock clock, Predicate<Store> demoFleet) {
         javalin = Javalin.create(config -> {
             settle(config);
             Failures.lay(config.routes);
             config.routes.before(WebServer::guard);
-            Routes.lay(config.routes, new HouseApi(store, demo), new YardApi(store, clock), new UnitApi(store),
-                    new VisitApi(store, clock));
+            Routes.lay(config.routes, new HouseApi(store, demoFleet), new YardApi(store, clock), new UnitApi(store),
+                    new VisitApi(store, clock), new ImportApi(store));
         });
     }
 
@@ -64,6 +67,9 @@ public final class WebServer implements AutoCloseable {
         config.startup.showJavalinBanner = false;
         config.http.maxRequestSize = LARGEST_FORM;
         config.http.generateEtags = true;
+        config.jetty.multipartConfig.maxFileSize(LARGEST_FILE_GIGABYTES, SizeUnit.GB);
+        config.jetty.multipartConfig.maxTotalRequestSize(2 * LARGEST_FILE_GIGABYTES, SizeUnit.GB);
+        config.jetty.multipartConfig.maxInMemoryFileSize(1, SizeUnit.MB);
         config.jsonMapper(new JavalinJackson(JsonMapper.builder().addModule(new Jdk8Module())
                 .propertyNamingStrategy(PropertyNamingStrategies.SNAKE_CASE).defaultPropertyInclusion(WRITTEN)
                 .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES).build(), false));

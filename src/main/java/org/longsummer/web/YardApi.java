@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.longsummer.chain.condition.Condition;
 import org.longsummer.chain.condition.State;
+import org.longsummer.chain.condition.Wording;
 import org.longsummer.store.Depot;
 import org.longsummer.store.Standing;
 import org.longsummer.store.Store;
@@ -114,7 +115,7 @@ final class YardApi {
             rows.add(new Row(standing.unitId(), standing.label(), standing.depot(), standing.vehicle(), standing.roofPosition(),
                     standing.inService(), standing.judged().map(judged -> judged.state().word()).orElse(NEVER_JUDGED),
                     standing.lastToRetake(), standing.judged().map(YardApi::likely).orElse(""),
-                    standing.judged().map(judged -> Likelihood.text(judged.probabilityOfImpact())).orElse(""),
+                    standing.judged().map(judged -> Wording.probability(judged.probabilityOfImpact())).orElse(""),
                     standing.judged().filter(YardApi::isFault).flatMap(judged -> judged.since()).map(LocalDate::toString),
                     standing.lastVisitAt().map(at -> VisitRow.moment(at, zone)), standing.visitCount()));
         }
@@ -132,7 +133,7 @@ final class YardApi {
         if (judged.condition() == Condition.NOT_COOLING) {
             return judged.condition().phrase();
         }
-        return judged.condition().phrase() + ": " + Likelihood.text(judged.probabilityOfLikeliestFault());
+        return judged.condition().phrase() + ": " + Wording.probability(judged.probabilityOfLikeliestFault());
     }
 
     private static List<Choice> conditions() {

@@ -1,6 +1,7 @@
 package org.longsummer.architecture;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.tngtech.archunit.core.domain.JavaClasses;
@@ -13,8 +14,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -29,6 +33,8 @@ class ArchitectureTest {
     private static final JavaClasses GUILTY = new ClassFileImporter().importClasses(GuiltyManager.class);
     private static final JavaClasses UPWARD = new ClassFileImporter().importClasses(UpwardArrow.class);
     private static final Pattern COMPONENT = Pattern.compile("<<([\\w.]+)>>");
+    private static final Pattern NAMED = Pattern.compile("\\[(\\w+)] <<([\\w.]+)>>");
+    private static final Pattern ARROW = Pattern.compile("\\[(\\w+)] --> \\[(\\w+)]");
 
     @Test
     void theDrawingIsTrue() {
@@ -44,6 +50,23 @@ class ArchitectureTest {
         assertTrue(strays.isEmpty(), () -> "not in reference/architecture.puml exactly once: " + strays);
         assertEquals(0, components(GuiltyManager.class.getPackageName()));
         assertTrue(packages.contains("org.longsummer.quantity"), "no package was looked at");
+    }
+
+    /** An arrow that nothing needs any more is a permission nobody gave. */
+    @Test
+    void everyArrowIsUsed() {
+        Map<String, String> packages = new TreeMap<>();
+        NAMED.matcher(Project.read(Rules.DRAWING)).results().forEach(named -> packages.put(named.group(1), named.group(2)));
+        List<String> unused = ARROW.matcher(Project.read(Rules.DRAWING)).results()
+                .filter(arrow -> !isUsed(PackageMatcher.of(packages.get(arrow.group(1))), PackageMatcher.of(packages.get(arrow.group(2)))))
+                .map(MatchResult::group).toList();
+        assertTrue(unused.isEmpty(), () -> "drawn and not needed: " + unused);
+        assertFalse(isUsed(PackageMatcher.of("org.longsummer.quantity.."), PackageMatcher.of("org.longsummer.science..")));
+    }
+
+    private static boolean isUsed(PackageMatcher from, PackageMatcher to) {
+        return PRODUCT.stream().filter(type -> from.matches(type.getPackageName())).flatMap(type -> type.getDirectDependenciesFromSelf().stream())
+                .anyMatch(dependency -> to.matches(dependency.getTargetClass().getPackageName()));
     }
 
     private static long components(String packageName) {

@@ -7,12 +7,17 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.longsummer.chain.condition.Condition;
 import org.longsummer.chain.visit.AmpsKind;
 import org.longsummer.chain.visit.Visit;
+import org.longsummer.quantity.Decimal;
 import org.longsummer.store.Intake;
 import org.longsummer.store.Store;
 import org.longsummer.store.YardFilter;
@@ -87,5 +92,44 @@ class ImportTest {
             assertEquals(AmpsKind.RLA, store.judging().verdicts("U001").get(0).departure().screening().unit().plate().ratedAmpsKind());
             assertEquals(store.visits().current("U001").size(), store.verdicts().ofUnit("U001").size());
         }
+    }
+
+    @Test
+    void whatIsStoredIsWhatAssessSays() throws IOException, FileRefused {
+        try (Store store = Store.open(directory.resolve("data"))) {
+            run(store, UNITS, VISITS);
+            assertEquals(assessed(), stored(store));
+        }
+    }
+
+    @Test
+    void aHistoryBroughtInAfterTheFirstVisitsIsLearnedFromInItsOwnOrder() throws IOException, FileRefused {
+        List<String> lines = Files.readAllLines(VISITS);
+        Path last = Files.write(directory.resolve("last.csv"), List.of(lines.get(0), lines.get(lines.size() - 1)));
+        try (Store store = Store.open(directory.resolve("data"))) {
+            run(store, UNITS, last);
+            run(store, null, VISITS);
+            assertEquals(assessed(), stored(store));
+        }
+    }
+
+    private Map<String, String> assessed() throws IOException, FileRefused {
+        Path out = directory.resolve("verdicts.csv");
+        Assess.run(UNITS, VISITS, out, new Findings(), Progress.SILENT);
+        return Files.readAllLines(out).stream().skip(1).map(line -> line.split(",", -1))
+                .collect(Collectors.toMap(cells -> cells[0], cells -> String.join(" ", cells[3], cells[4], cells[5], cells[11], cells[13],
+                        cells[14], cells[15], cells[16], cells[17])));
+    }
+
+    private static Map<String, String> stored(Store store) {
+        Map<String, String> verdicts = new HashMap<>();
+        store.verdicts().forEach(verdict -> verdicts.put(verdict.visitId(), String.join(" ", verdict.state().word(),
+                verdict.condition().word(), Decimal.text(verdict.probabilities().of(Condition.NONE), 5),
+                Decimal.text(verdict.probabilities().of(Condition.AIR_RECIRCULATION), 5), Decimal.text(verdict.probabilityOfImpact(), 5),
+                verdict.expectedSplit().map(split -> Decimal.text(split.fahrenheit(), 3)).orElse(""),
+                verdict.expectedSplitU().map(split -> Decimal.text(split.fahrenheit(), 3)).orElse(""),
+                verdict.expectedAmps().map(amps -> Decimal.text(amps.amperes(), 3)).orElse(""),
+                verdict.expectedAmpsU().map(amps -> Decimal.text(amps.amperes(), 3)).orElse(""))));
+        return verdicts;
     }
 }

@@ -46,7 +46,7 @@ class PagesInBrowserTest {
 
     @BeforeEach
     void startServer() {
-        server = new RunningServer(Clock.systemUTC(), false);
+        server = new RunningServer(Clock.systemUTC());
     }
 
     @AfterEach
@@ -139,7 +139,7 @@ class PagesInBrowserTest {
         assertThat(page.locator("#live-said")).containsText("should be");
         picture(page, "visit-expectation-" + width);
         box(page, "Supply air").fill("57,5");
-        page.locator("#supply_at").selectOption("discharge");
+        page.getByText("louver", new Page.GetByTextOptions().setExact(true)).click();
         box(page, "Volts under load").fill("117");
         box(page, "Amps").fill("0.1");
         assertThat(page.locator("#amps-question")).containsText("both conductors");
@@ -266,6 +266,59 @@ class PagesInBrowserTest {
         tap(page, AriaRole.BUTTON, "Save this visit");
         assertThat(page.locator("#title")).hasText("Saved");
         assertEquals(1, server.store.visits().count());
+    }
+
+    @Test
+    void aVisitIsTypedAndSavedByKeyboardAlone() {
+        String unit = server.addUnit("Heron 7", "Ferrow Flats");
+        Page page = open(1280, 800, ColorScheme.LIGHT);
+        page.navigate(server.address("visit/?unit=" + unit));
+        box(page, "Return air").focus();
+        page.keyboard().type("78");
+        for (String text : List.of("50", "", "92", "", "57.5", "", "117", "12.1")) {
+            page.keyboard().press("Tab");
+            page.keyboard().type(text);
+        }
+        assertThat(box(page, "Amps")).hasValue("12.1");
+        assertThat(page.locator("#live-said .state")).isVisible();
+        page.keyboard().press("Enter");
+        assertThat(page.locator("#title")).hasText("Saved");
+        assertEquals(1, server.store.visits().count());
+    }
+
+    @Test
+    void theDemoIsBroughtMarkedOnEveryPageAndRemoved() {
+        Page page = open(1280, 800, ColorScheme.LIGHT);
+        page.navigate(server.address("yard/"));
+        tap(page, AriaRole.LINK, "See the demo fleet");
+        page.setDefaultTimeout(60_000);
+        page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Bring the demo fleet")).click();
+        page.waitForURL(Pattern.compile(".*/yard/$"));
+        for (String path : List.of("yard/", "visit/", "new-unit/", "import/", "unit/?unit=FF-01")) {
+            page.navigate(server.address(path));
+            assertThat(page.locator(".demo")).containsText("Demo fleet");
+        }
+        picture(page, "demo-unit");
+        page.navigate(server.address("yard/"));
+        assertThat(page.locator("#rows li")).hasCount(40);
+        picture(page, "demo-yard");
+        page.navigate(server.address("import/"));
+        page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Remove the demo fleet")).click();
+        assertThat(page.locator("h1")).hasText("Nothing here yet");
+        assertEquals(0, server.store.units().count());
+        assertEquals(List.of(), complaints);
+    }
+
+    @Test
+    void everyProblemOfAFileIsListed() throws java.io.IOException {
+        Path file = java.nio.file.Files.createTempDirectory("files").resolve("my visits.csv");
+        java.nio.file.Files.writeString(file, "unit_id,visited_at,return_db_f,supply_db_f\nnobody,,78,57\nnobody,2026-07-01T13:00,x,57\n");
+        Page page = open(360, 740, ColorScheme.LIGHT);
+        page.navigate(server.address("import/"));
+        box(page, "Visits").setInputFiles(file);
+        tap(page, AriaRole.BUTTON, "Take these files");
+        assertThat(page.locator(".problems")).containsText("my visits.csv, row 3, return_db_f");
+        picture(page, "import-problems");
     }
 
     @Test

@@ -15,6 +15,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import org.longsummer.demo.DemoFleet;
 import org.longsummer.store.Store;
 
 /** A server with a real record in a directory of its own, on a free port of this machine, asked over real HTTP. */
@@ -25,7 +26,7 @@ final class RunningServer implements AutoCloseable {
     private final WebServer server;
     private final HttpClient client = HttpClient.newHttpClient();
 
-    RunningServer(Clock clock, boolean demo) {
+    RunningServer(Clock clock) {
         try {
             Path directory = Files.createTempDirectory("longsummer-test");
             directory.toFile().deleteOnExit();
@@ -33,7 +34,7 @@ final class RunningServer implements AutoCloseable {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        server = new WebServer(store, clock, demo).start("127.0.0.1", 0);
+        server = new WebServer(store, clock, DemoFleet::load).start("127.0.0.1", 0);
     }
 
     String address(String path) {
@@ -63,6 +64,19 @@ final class RunningServer implements AutoCloseable {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    Answer delete(String path) {
+        return send(HttpRequest.newBuilder(URI.create(address(path))).DELETE());
+    }
+
+    /** Sends files as a browser's form does. */
+    Answer upload(Map<String, String> contents) {
+        StringBuilder body = new StringBuilder();
+        contents.forEach((name, content) -> body.append("--edge\r\nContent-Disposition: form-data; name=\"").append(name)
+                .append("\"; filename=\"").append(name).append(".csv\"\r\nContent-Type: text/csv\r\n\r\n").append(content).append("\r\n"));
+        return send(HttpRequest.newBuilder(URI.create(address("api/import"))).header("Content-Type", "multipart/form-data; boundary=edge")
+                .POST(BodyPublishers.ofString(body + "--edge--\r\n")));
     }
 
     Answer send(HttpRequest.Builder request) {

@@ -32,7 +32,7 @@ class WebServerTest {
 
     @BeforeEach
     void start() {
-        server = new RunningServer(SUMMER, false);
+        server = new RunningServer(SUMMER);
     }
 
     @AfterEach
@@ -268,9 +268,30 @@ class WebServerTest {
     @Test
     void everyPageCanAskWhetherThisIsTheDemo() {
         assertFalse(server.get("api/house").body().path("demo").asBoolean());
-        try (RunningServer demo = new RunningServer(SUMMER, true)) {
-            assertTrue(demo.get("api/house").body().path("demo").asBoolean());
-        }
+        assertTrue(server.post("api/demo", "{}").body().path("demo").asBoolean());
+        assertTrue(server.get("api/house").body().path("units").asInt() > 20);
+        assertEquals(409, server.post("api/demo", "{}").status(), "twice");
+        assertFalse(server.delete("api/demo").body().path("demo").asBoolean());
+        assertEquals(0, server.get("api/house").body().path("units").asInt());
+        server.addUnit("Heron 7", "Ferrow Flats");
+        assertEquals(409, server.post("api/demo", "{}").status(), "beside real units");
+        assertEquals(409, server.delete("api/demo").status(), "real units are not the demo");
+    }
+
+    @Test
+    void filesAreTakenWhollyOrNotAtAll() {
+        String units = "unit_id,label,nominal_btuh\nu1,Heron 1,13500\n";
+        String visits = "unit_id,visited_at,return_db_f,supply_db_f,amps\nu1,2026-07-01T13:00:00-06:00,78,57.5,12.1\n";
+        Answer refused = server.upload(Map.of("units", units, "visits", visits + "u1,,78,57,1x\nu9,2026-07-01T13:00:00-06:00,78,57,12\n"));
+        assertEquals(422, refused.status());
+        assertEquals(3, refused.body().path("problems").size(), () -> refused.body().toString());
+        assertTrue(refused.problemAt("visits.csv, row 3, amps").startsWith("1x|"), () -> refused.body().toString());
+        assertEquals(0, server.store.units().count());
+        Answer taken = server.upload(Map.of("units", units, "visits", visits));
+        assertEquals(200, taken.status(), () -> taken.body().toString());
+        assertEquals(1, taken.body().path("visits_stored").asInt());
+        assertEquals(1, server.upload(Map.of("units", units, "visits", visits)).body().path("visits_already_stored").asInt());
+        assertEquals(422, server.upload(Map.of()).status());
     }
 
     @Test

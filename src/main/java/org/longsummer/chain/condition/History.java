@@ -2,6 +2,7 @@ package org.longsummer.chain.condition;
 
 import java.time.LocalDate;
 import java.util.Optional;
+import org.longsummer.chain.departure.Hemisphere;
 import org.longsummer.chain.departure.Observation;
 import org.longsummer.chain.departure.UnitBaseline;
 import org.longsummer.chain.expectation.Expectation;
@@ -31,7 +32,7 @@ public final class History {
     private Optional<Weighing> last = Optional.empty();
     private LocalDate lastDay;
     private UsualVolts usualVolts = UsualVolts.UNKNOWN;
-    private Hemisphere hemisphere = new Hemisphere();
+    private Hemisphere hemisphere = Hemisphere.UNSEEN;
 
     /** @param explains keep the reasons and look for the next best reading; leave out for long lists, it costs more than the rest */
     public History(Unit unit, boolean explains) {
@@ -50,31 +51,30 @@ public final class History {
         copy.last = Optional.empty();
         copy.lastDay = lastDay;
         copy.usualVolts = usualVolts;
-        copy.hemisphere = hemisphere.copy();
+        copy.hemisphere = hemisphere;
         return copy;
     }
 
     /** Judges one visit and learns from it. */
-    public Judged judge(Visit visit, Closings closings) {
+    public Verdict judge(Visit visit, Closings closings) {
         Screening screening = Screener.screen(unit, visit);
         Known known = Known.before(closings, unit, visit);
         Expectation expectation = Expecter.expect(screening, closings, usualVolts);
-        boolean first = lattice == null;
         prepare(visit, expectation, known);
         Observation observation = Observation.of(expectation, known);
         Weighing weighing = new Weighing(lattice, baseline, looks, expectation, observation);
-        Judged judged = new Judge(weighing, looks, known, first, explains ? Optional.of(trail) : Optional.empty()).judge(before);
+        Verdict verdict = new Judge(weighing, looks, known, explains ? Optional.of(trail) : Optional.empty()).judge(before);
         looks.remember(unit, visit);
         usualVolts = usualVolts.with(visit);
         last = Optional.of(weighing);
         lastDay = visit.localDay();
-        return judged;
+        return verdict;
     }
 
     private void prepare(Visit visit, Expectation expectation, Known known) {
         double seasons = 0;
         long today = visit.localDay().toEpochDay();
-        hemisphere.see(visit);
+        hemisphere = hemisphere.seen(visit);
         if (lattice == null) {
             baseline = new UnitBaseline(expectation, known);
             lattice = new Lattice(baseline.start(), today);
@@ -96,12 +96,7 @@ public final class History {
             return;
         }
         before = last.map(weighing -> new Comparison(weighing, visit));
-        if (visit.workDone().contains(Work.FILTER)) {
-            looks.filterChanged();
-        }
-        if (visit.workDone().contains(Work.CAPACITOR)) {
-            looks.capacitorChanged();
-        }
+        looks.work(visit.workDone());
         if (lattice != null) {
             lattice.work(visit.workDone());
         }

@@ -9,12 +9,7 @@ import org.longsummer.chain.departure.Departure;
 import org.longsummer.chain.departure.ExpectedAmps;
 import org.longsummer.chain.departure.ExpectedSplit;
 import org.longsummer.chain.departure.Observation;
-import org.longsummer.chain.departure.UnitBaseline;
-import org.longsummer.chain.learning.ClassLevel;
 import org.longsummer.chain.learning.Known;
-import org.longsummer.chain.learning.Lesson;
-import org.longsummer.chain.learning.SiteMoisture;
-import org.longsummer.chain.learning.TechnicianOffset;
 import org.longsummer.chain.screening.Field;
 import org.longsummer.chain.screening.Finding;
 import org.longsummer.chain.screening.Mistake;
@@ -22,7 +17,6 @@ import org.longsummer.chain.screening.Screening;
 import org.longsummer.chain.visit.Visit;
 import org.longsummer.quantity.Current;
 import org.longsummer.quantity.TemperatureDifference;
-import org.longsummer.science.moistair.HylandWexler1983;
 import org.longsummer.science.statistics.Normal;
 import org.longsummer.science.uncertainty.Budget;
 import org.longsummer.science.uncertainty.Component;
@@ -41,7 +35,6 @@ final class Judge {
     private final Weighing weighing;
     private final Looks looks;
     private final Known known;
-    private final boolean first;
     private final Optional<Trail> trail;
     private final Screening screening;
     private final Visit visit;
@@ -49,19 +42,18 @@ final class Judge {
     private final Uncertain soundAmps;
 
     /** @param trail where the reasons are kept; empty when nobody will ask for them */
-    Judge(Weighing weighing, Looks looks, Known known, boolean first, Optional<Trail> trail) {
+    Judge(Weighing weighing, Looks looks, Known known, Optional<Trail> trail) {
         this.weighing = weighing;
         this.looks = looks;
         this.trail = trail;
         this.known = known;
-        this.first = first;
         this.screening = weighing.expectation.screening();
         this.visit = screening.visit();
         this.soundSplit = weighing.soundUnit(Channel.SPLIT);
         this.soundAmps = weighing.soundUnit(Channel.AMPS);
     }
 
-    Judged judge(Optional<Comparison> before) {
+    Verdict judge(Optional<Comparison> before) {
         Departure departure = departure();
         List<Finding> findings = new ArrayList<>(screening.findings());
         boolean retake = screening.isRetake();
@@ -71,7 +63,7 @@ final class Judge {
         }
         boolean unusable = retake || screening.compressorOff();
         Optional<BeforeAfter> change = unusable ? Optional.empty() : before.flatMap(b -> b.with(weighing.observation, visit));
-        return new Judged(verdict(departure, findings, retake, change), lesson(unusable));
+        return verdict(departure, findings, retake, change);
     }
 
     /**
@@ -228,33 +220,5 @@ final class Judge {
             }
         }
         return Optional.empty();
-    }
-
-    private Lesson lesson(boolean unusable) {
-        Observation o = weighing.observation;
-        double none = 0;
-        for (Trajectory t : weighing.lattice.trajectories()) {
-            none += t.isSound() ? t.weight : 0;
-        }
-        boolean split = o.present()[0] && !unusable;
-        boolean amps = o.present()[1] && !unusable;
-        double splitVariance = soundSplit.standardUncertainty() * soundSplit.standardUncertainty();
-        double ampsVariance = soundAmps.standardUncertainty() * soundAmps.standardUncertainty();
-        Optional<String> moisture = visit.readings().returnMoisture().isPresent() && !screening.isRetake()
-                ? Optional.of(SiteMoisture.key(screening.unit().site(), visit.localDay().getMonthValue())) : Optional.empty();
-        return new Lesson(visit.utcDay(), unusable ? 0 : none, first ? Optional.of(ClassLevel.key(screening.unit())) : Optional.empty(),
-                residual(split, o.values()[0] - soundSplit.value() - weighing.load[0], splitVariance),
-                residual(amps, o.values()[1] - soundAmps.value() - weighing.load[1], ampsVariance),
-                residual(split, o.values()[0] - weighing.load[0], o.noise()[0][0] + 0.0015),
-                residual(amps, o.values()[1] - weighing.load[1], o.noise()[1][1] + 0.0004),
-                unusable || visit.technician().isEmpty() ? Optional.empty() : Optional.of(TechnicianOffset.key(visit)),
-                Math.exp(o.lnExpected()[0]), UnitBaseline.features(weighing.expectation), moisture,
-                Math.log(weighing.expectation.surroundings().returnAir().relativeHumidity().fraction()
-                        * HylandWexler1983.saturationPressure(
-                                weighing.expectation.surroundings().returnAir().dryBulb()).pascals()));
-    }
-
-    private static Optional<Lesson.Residual> residual(boolean present, double value, double variance) {
-        return present ? Optional.of(new Lesson.Residual(value, variance)) : Optional.empty();
     }
 }

@@ -3,11 +3,14 @@ package org.longsummer.chain.condition;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import org.longsummer.chain.departure.FilterAge;
 import org.longsummer.chain.screening.Field;
 import org.longsummer.chain.visit.CoilLook;
 import org.longsummer.chain.visit.FilterLook;
 import org.longsummer.chain.visit.Unit;
 import org.longsummer.chain.visit.Visit;
+import org.longsummer.chain.visit.Work;
 import org.longsummer.quantity.Quantity;
 import org.longsummer.quantity.Voltage;
 import org.longsummer.science.statistics.Normal;
@@ -26,6 +29,7 @@ final class Looks {
     private static final double LAPSE = 0.20;
     private static final double[] LAPSE_SHARES = {0.72, 0.26, 0.02};
     private static final double FILTER_SPREAD = 0.28;
+    private static final double FILTER_SPREAD_UNKNOWN_AGE = 0.34;
     /** Room air minus return air of a sound unit, °F: 0 with the spread of two probes and an uneven room. */
     static final double ROOM_SPREAD = 1.3;
     static final double ROOM_PER_SEVERITY = 4;
@@ -40,35 +44,31 @@ final class Looks {
     private final List<Double> microfarads = new ArrayList<>();
     /** ln of earlier start peaks at rated volts. */
     private final List<Double> peaks = new ArrayList<>();
-    private double seasonsSinceFilter = 0.4;
-    private double filterSpread = 0.4;
+    private FilterAge filterAge = FilterAge.UNKNOWN;
 
     Looks copy() {
         Looks copy = new Looks();
         copy.microfarads.addAll(microfarads);
         copy.peaks.addAll(peaks);
-        copy.seasonsSinceFilter = seasonsSinceFilter;
-        copy.filterSpread = filterSpread;
+        copy.filterAge = filterAge;
         return copy;
     }
 
     /** Time passes. */
     void advance(double seasons) {
-        seasonsSinceFilter += seasons;
+        filterAge = filterAge.older(seasons);
     }
 
-    void filterChanged() {
-        seasonsSinceFilter = 0;
-        filterSpread = 0.1;
+    /** Work done: a new filter, another capacitor. */
+    void work(Set<Work> done) {
+        filterAge = filterAge.after(done);
+        if (done.contains(Work.CAPACITOR)) {
+            microfarads.clear();
+        }
     }
 
-    void capacitorChanged() {
-        microfarads.clear();
-    }
-
-    /** Running seasons since the filter was changed, an estimate before the first change. */
-    double seasonsSinceFilter() {
-        return seasonsSinceFilter;
+    FilterAge filterAge() {
+        return filterAge;
     }
 
     void remember(Unit unit, Visit visit) {
@@ -124,9 +124,8 @@ final class Looks {
         if (look == FilterLook.MISSING) {
             return restriction > 0 ? 0.005 : 0.015;
         }
-        double spread = Math.sqrt(FILTER_SPREAD * FILTER_SPREAD + 0.25 * filterSpread * filterSpread);
-        double dirty = Normal.cumulative((restriction + 0.5 * seasonsSinceFilter - 0.45) / spread);
-        dirty = 0.04 + 0.92 * dirty;
+        double spread = filterAge.known() ? FILTER_SPREAD : FILTER_SPREAD_UNKNOWN_AGE;
+        double dirty = 0.04 + 0.92 * Normal.cumulative((restriction + 0.5 * filterAge.seasons() - 0.45) / spread);
         return look == FilterLook.DIRTY ? dirty : 1 - dirty;
     }
 

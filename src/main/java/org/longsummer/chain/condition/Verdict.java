@@ -1,6 +1,7 @@
 package org.longsummer.chain.condition;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.longsummer.chain.departure.Departure;
@@ -35,7 +36,10 @@ public record Verdict(Departure departure, State state, Condition condition, Pro
         return departure.screening().visit();
     }
 
-    Verdict withFindings(List<Finding> others) {
+    /** The same verdict with one more remark. */
+    public Verdict with(Finding remark) {
+        List<Finding> others = new ArrayList<>(findings);
+        others.add(remark);
         return new Verdict(departure, state, condition, probabilities, probabilityOfImpact, evaporatorPart, severity, since, evidence,
                 cannotTell, nextBestReading, beforeAndAfter, List.copyOf(others), beliefs, closing);
     }

@@ -14,10 +14,6 @@ final class Weighing {
     private static final int A = Channel.AMPS.ordinal();
     /** Share of a fault's effect by which the signature itself may be wrong. */
     private static final double SIGNATURE_U = 0.18;
-    /** A filter's load over a season of running, ln: split up, amps down (practice). */
-    private static final double LOAD_SPLIT = 0.022;
-    private static final double LOAD_AMPS = -0.006;
-    private static final double LOAD_CAPACITY = -0.02;
     /** Iced coils tell of the ice: by channel, the variance with which their departures count. */
     private static final double[] ICED_VARIANCE = {0.09, 0.004, 0.02, 0};
 
@@ -45,10 +41,9 @@ final class Weighing {
         design = baseline.design(expectation);
         foresight = baseline.foresee(design, observation.noise());
         predicted = foresight.predicted();
-        double seasons = Math.min(looks.seasonsSinceFilter(), 1.5);
-        load[S] = LOAD_SPLIT * seasons;
-        load[A] = LOAD_AMPS * seasons;
-        lnLoadCapacity = LOAD_CAPACITY * seasons;
+        load[S] = looks.filterAge().lnSplit();
+        load[A] = looks.filterAge().lnAmps();
+        lnLoadCapacity = looks.filterAge().lnCapacity();
         foreseeSound();
     }
 
@@ -146,7 +141,7 @@ final class Weighing {
      * @param believed the readings are more likely honest than not
      */
     void learn(boolean believed) {
-        int[] made = made();
+        int[] made = observation.made();
         if (made.length == 0) {
             return;
         }
@@ -171,16 +166,5 @@ final class Weighing {
         if (believed && !expectation.screening().visit().icedCoil()) {
             baseline.accept(step);
         }
-    }
-
-    private int[] made() {
-        int[] made = new int[observation.count()];
-        int k = 0;
-        for (int c = 0; c < Channel.COUNT; c++) {
-            if (observation.present()[c]) {
-                made[k++] = c;
-            }
-        }
-        return made;
     }
 }

@@ -101,12 +101,19 @@ public record Observation(double[] values, boolean[] present, double[][] noise, 
         return noise;
     }
 
-    /** How many channels were read. */
-    public int count() {
+    /** Which channels were read. */
+    public int[] made() {
         int count = 0;
         for (boolean p : present) {
             count += p ? 1 : 0;
         }
-        return count;
+        int[] made = new int[count];
+        int k = 0;
+        for (int c = 0; c < present.length; c++) {
+            if (present[c]) {
+                made[k++] = c;
+            }
+        }
+        return made;
     }
 }

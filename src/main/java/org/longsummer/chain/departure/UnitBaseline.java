@@ -111,6 +111,12 @@ public final class UnitBaseline {
         return renewals;
     }
 
+    /** The unit's own offsets become less sure by a variance. */
+    void widen(double variance) {
+        filter.diffuse(SPLIT, variance);
+        filter.diffuse(AMPS, variance);
+    }
+
     private void renew(List<Renewal> renewals, int state, double mean, double variance) {
         filter.renew(state, variance);
         renewals.add(new Renewal(state, mean));

@@ -7,6 +7,7 @@ import java.util.Optional;
  * What one judged visit teaches across units; residuals are ln(measured / expected) of a sound unit with everything known taken out
  * that the lesson is not about.
  *
+ * @param visitId the visit
  * @param enteredOn the UTC day whose closing it enters: that of the visit, or of its arrival when it came late
  * @param weight how surely the unit was sound, 0 to 1
  * @param classKey the unit's class, on the first visit of a unit only
@@ -20,7 +21,7 @@ import java.util.Optional;
  * @param moistureKey the site's month, absent when humidity was not read
  * @param lnVapourPressure as read, ln Pa
  */
-public record Lesson(LocalDate enteredOn, double weight, Optional<String> classKey, Optional<Residual> split, Optional<Residual> amps,
+public record Lesson(String visitId, LocalDate enteredOn, double weight, Optional<String> classKey, Optional<Residual> split, Optional<Residual> amps,
         Optional<Residual> firstSplit, Optional<Residual> firstAmps, Optional<String> technicianKey, double splitKelvins,
         double[] features, Optional<String> moistureKey, double lnVapourPressure) {
 
@@ -31,10 +32,4 @@ public record Lesson(LocalDate enteredOn, double weight, Optional<String> classK
      * @param variance ln²
      */
     public record Residual(double value, double variance) {}
-
-    /** A lesson that teaches nothing. */
-    public Lesson ofNoWeight() {
-        return new Lesson(enteredOn, 0, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
-                Optional.empty(), splitKelvins, features, Optional.empty(), lnVapourPressure);
-    }
 }

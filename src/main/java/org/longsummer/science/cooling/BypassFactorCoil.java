@@ -9,7 +9,7 @@ import org.longsummer.science.moistair.MoistAir;
  * leaves as it came.
  *
  * <p>h_adp = h_in − (Q/m)/(1 − BF), BF = exp(−A0/m), t_out = BF t_in + (1 − BF) t_adp. Source: EnergyPlus Engineering Reference,
- * Single-Speed Electric DX Air Cooling Coil ({@code energyplus_dx} in {@code reference/sources.md}). The rated triple of split,
+ * Single-Speed Electric DX Air Cooling Coil ({@code energyplus-dx} in {@code reference/sources.md}). The rated triple of split,
  * sensible heat ratio and inlet state fixes Q/m and BF together: BF is not chosen freely.
  *
  * @param ratedEnthalpyDrop Q/m at the rating point, J per kg dry air

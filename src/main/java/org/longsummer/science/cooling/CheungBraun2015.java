@@ -6,7 +6,7 @@ import org.longsummer.quantity.Temperature;
  * Capacity and energy-input ratio of a faulted over a sound air conditioner in the same conditions.
  *
  * <p>FIR = 1 + F (c1 + c2 (Twb/273.15 + 1) + c3 (To/273.15 + 1) + c4 F + c5 F² + c6 COP). Source: Cheung and Braun 2015,
- * NREL/SR-5500-65030; Kim et al. 2019, Buildings 9(11):233 ({@code cheung_braun2015} in {@code reference/sources.md}). Range: wet bulb
+ * NREL/SR-5500-65030; Kim et al. 2019, Buildings 9(11):233 ({@code cheung-braun-2015} in {@code reference/sources.md}). Range: wet bulb
  * 12.8 to 23.9 °C, outdoors 18.3 to 46.1 °C, held at its ends beyond; the fault's size to {@link #largest()}.
  */
 public enum CheungBraun2015 {

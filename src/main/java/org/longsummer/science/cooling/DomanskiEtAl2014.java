@@ -6,7 +6,7 @@ import org.longsummer.quantity.Temperature;
  * Capacity and power of an undercharged over a correctly charged air conditioner in the same conditions.
  *
  * <p>Y = 1 + (a1 + a2 Ti + a3 To + a4 f) f with f = (charge − design)/design, Ti and To in °C. Source: Domanski, Henderson and Payne
- * 2014, NIST TN 1848 ({@code domanski2014} in {@code reference/sources.md}); f from −0.3 to 0.
+ * 2014, NIST TN 1848 ({@code domanski-2014} in {@code reference/sources.md}); f from −0.3 to 0.
  */
 public final class DomanskiEtAl2014 {
     private static final double[] CAPACITY = {-0.946, 0.0493, -0.00118, -1.15};

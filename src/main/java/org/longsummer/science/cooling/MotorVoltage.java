@@ -4,7 +4,7 @@ package org.longsummer.science.cooling;
  * Running current of a single-phase induction motor under a nearly constant shaft load, against its supply voltage.
  *
  * <p>The load part falls with the voltage, the magnetising part grows with it, steeply near saturation. The parabola is fitted to
- * the published points: +11 % at 90 % and −7 % at 110 % of general motors (classic table, {@code motor_voltage} in
+ * the published points: +11 % at 90 % and −7 % at 110 % of general motors (classic table, {@code motor-voltage} in
  * {@code reference/sources.md}), and +8.9 %, +3.8 %, −2.1 % at 90, 95, 105 % of single-phase compressors (WECC composite load
  * model, motor D). It has no kink at nominal. Range 0.82 to 1.18; uncertainty 2 % at ±10 %.
  */

@@ -9,7 +9,7 @@ import org.longsummer.science.moistair.MoistAir;
  *
  * <p>Capacity and power move with return wet bulb and condenser air like the window unit of {@link WinklerEtAl2013}; the split
  * follows through a {@link BypassFactorCoil} calibrated at the rating point to the split that roof units show there (20 °F: makers'
- * statements and service texts, {@code split_rated} in {@code reference/sources.md}), since nominal capacity and air flow do not
+ * statements and service texts, {@code split-rated} in {@code reference/sources.md}), since nominal capacity and air flow do not
  * give it. The blower moves a constant volume, so the mass flow falls with altitude and heat; it is counted at the return.
  */
 public final class RoofUnit {

@@ -7,7 +7,7 @@ import org.longsummer.quantity.Temperature;
  * the nearest published machine to a roof unit.
  *
  * <p>Source: Winkler et al. 2013, NREL laboratory tests of window air conditioners, coefficients as quoted in public NREL model
- * repositories; see {@code winkler2013} in {@code reference/sources.md}. Rounded coefficients miss 1 at the rating point by 0.5 %.
+ * repositories; see {@code winkler-2013} in {@code reference/sources.md}. Rounded coefficients miss 1 at the rating point by 0.5 %.
  * Below about 62 °F wet bulb the curves turn unphysical (the coil is dry there): callers hold the wet bulb at which the coil just
  * goes dry. Measured range about 12.8 to 23.9 °C wet bulb and 18 to 46 °C outdoors.
  */
