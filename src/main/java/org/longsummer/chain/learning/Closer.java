@@ -2,6 +2,7 @@ package org.longsummer.chain.learning;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -27,6 +28,12 @@ public final class Closer {
     private static final double SLOPE_PRIOR = 0.015;
     private static final double SLOPE_GAIN = 0.5;
 
+    /** A day's lessons are taken in an order of their own numbers, so that what units are called changes nothing. */
+    private static final Comparator<Lesson> BY_CONTENT = Comparator.comparingDouble(Lesson::lnVapourPressure)
+            .thenComparingDouble(Lesson::splitKelvins).thenComparingDouble(Lesson::weight).thenComparingDouble(l -> l.features()[0])
+            .thenComparingDouble(l -> l.split().map(Lesson.Residual::value).orElse(0.0))
+            .thenComparingDouble(l -> l.amps().map(Lesson.Residual::value).orElse(0.0));
+
     private final Map<String, Learned> now = new TreeMap<>();
     private final Closings before;
     private final LocalDate day;
@@ -39,16 +46,18 @@ public final class Closer {
     /**
      * What a day's lessons change, in order of keys.
      *
-     * @param lessons in a fixed order (by unit and moment), so that the sums round alike
+     * @param lessons in any order
      */
     public static List<Learned> close(Closings before, LocalDate day, List<Lesson> lessons) {
         Closer closer = new Closer(before, day);
-        for (Lesson lesson : lessons) {
+        List<Lesson> ordered = new ArrayList<>(lessons);
+        ordered.sort(BY_CONTENT);
+        for (Lesson lesson : ordered) {
             closer.moisture(lesson);
             closer.technician(lesson);
             closer.slopes(lesson);
         }
-        closer.classes(lessons);
+        closer.classes(ordered);
         return new ArrayList<>(closer.now.values());
     }
 
