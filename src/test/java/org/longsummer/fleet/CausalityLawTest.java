@@ -108,7 +108,7 @@ class CausalityLawTest {
     /** One unit's visits and the closings are enough to judge it anywhere. */
     @Test
     void replayingOneUnitGivesTheSame() {
-        Closings closings = Assessment.ofFleet(fleet.units(), fleet.visits(), verdict -> { });
+        Closings closings = Assessment.learn(fleet.units(), fleet.visits());
         Map<String, Verdict> replayed = new TreeMap<>();
         fleet.units().forEach((id, unit) -> Assessment.ofUnit(unit, fleet.visits().stream().filter(v -> v.unitId().equals(id)).toList(),
                 closings).forEach(verdict -> replayed.put(verdict.visit().id(), verdict)));

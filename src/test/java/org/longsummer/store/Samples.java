@@ -57,7 +57,7 @@ final class Samples {
 
     static Visit visit(String id, String unitId, String moment) {
         return new Visit(id, unitId, Instant.parse(moment), ZoneOffset.ofHoursMinutes(-3, -30), "Ines", Instruments.DEFAULT, readings(),
-                FanSpeed.HIGH, PowerSource.GENERATOR, FilterLook.DIRTY, CoilLook.LIGHT, true, Set.of(Work.FILTER, Work.CAPACITOR),
+                FanSpeed.HIGH, PowerSource.GENERATOR, FilterLook.DIRTY, CoilLook.LIGHT, false, Set.of(Work.FILTER, Work.CAPACITOR),
                 "windy; \"gusts\"");
     }
 
