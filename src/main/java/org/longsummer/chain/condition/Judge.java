@@ -26,6 +26,8 @@ import org.longsummer.science.uncertainty.Uncertain;
 final class Judge {
     private static final double ACT_ABOVE = 0.33;
     private static final double DRIFTING_BELOW = 0.50;
+    /** Odds of a fault must have grown this many times by what was read. */
+    private static final double LEAST_EVIDENCE = 2;
     private static final double LN_CAPACITY_LIMIT = Math.log(0.90);
     private static final double LN_AMPS_LIMIT = Math.log(1.10);
     private static final double LIMIT_U = 0.012;
@@ -126,8 +128,7 @@ final class Judge {
             impact += t.weight * impact(t);
         }
         Probabilities probabilities = Probabilities.of(weights);
-        State state = screening.compressorOff() ? State.ACT : retake ? State.RETAKE : impact > ACT_ABOVE ? State.ACT
-                : probabilities.of(Condition.NONE) < DRIFTING_BELOW ? State.DRIFTING : State.STEADY;
+        State state = state(probabilities.of(Condition.NONE), impact, retake);
         Condition condition = screening.compressorOff() ? Condition.NOT_COOLING
                 : state == State.ACT || state == State.DRIFTING ? probabilities.likeliestFault() : Condition.NONE;
         boolean asks = trail.isPresent() && !screening.compressorOff();
@@ -136,6 +137,20 @@ final class Judge {
                 asks ? trail.get().about(probabilities.likeliestFault()) : List.of(), cannotTell(probabilities),
                 asks && state != State.RETAKE ? new NextReading(weighing, looks).best() : Optional.empty(), change, findings,
                 weighing.lattice.beliefs(), known.closing());
+    }
+
+    /** Time alone makes a fault likelier and is no reason to call one: readings must have raised its odds. */
+    private State state(double sound, double impact, boolean retake) {
+        if (screening.compressorOff()) {
+            return State.ACT;
+        }
+        if (retake) {
+            return State.RETAKE;
+        }
+        if (weighing.lattice.evidenceOfFault(sound) < LEAST_EVIDENCE) {
+            return State.STEADY;
+        }
+        return impact > ACT_ABOVE ? State.ACT : sound < DRIFTING_BELOW ? State.DRIFTING : State.STEADY;
     }
 
     private EvaporatorPart evaporatorPart() {

@@ -45,6 +45,8 @@ final class Lattice {
     private static final int MOST = 150;
 
     private List<Trajectory> trajectories = new ArrayList<>();
+    /** Probability of no fault by time alone, had nothing ever been read. */
+    private double soundByTime = 1 - ARRIVES_FAULTY;
 
     /** A unit at its first visit. */
     Lattice(double[] start, long day) {
@@ -62,6 +64,7 @@ final class Lattice {
 
     Lattice copy() {
         Lattice copy = new Lattice();
+        copy.soundByTime = soundByTime;
         for (Trajectory t : trajectories) {
             copy.trajectories.add(t.copy());
         }
@@ -70,6 +73,11 @@ final class Lattice {
 
     List<Trajectory> trajectories() {
         return trajectories;
+    }
+
+    /** By how much the readings have raised the odds of a fault over what time alone makes of them. */
+    double evidenceOfFault(double soundNow) {
+        return (1 - soundNow) / Math.max(soundNow, 1e-12) * soundByTime / (1 - soundByTime);
     }
 
     List<Belief> beliefs() {
@@ -93,6 +101,7 @@ final class Lattice {
         if (seasons <= 0) {
             return;
         }
+        soundByTime *= Math.exp(-HAZARDS * seasons);
         int pieces = seasons > LONG_INTERVAL ? (int) Math.min(4, Math.ceil(seasons / LONG_INTERVAL)) : 1;
         List<Trajectory> born = new ArrayList<>();
         for (Trajectory trajectory : trajectories) {

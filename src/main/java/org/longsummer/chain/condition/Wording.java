@@ -15,6 +15,7 @@ import org.longsummer.science.uncertainty.Uncertain;
 public final class Wording {
     private static final double NOTABLE = 1.5;
     private static final double RUNNER_UP = 0.15;
+    private static final double CARRIES_WORK = 0.4;
 
     private Wording() {}
 
@@ -36,6 +37,10 @@ public final class Wording {
         double sound = verdict.probabilities().of(Condition.NONE);
         String notable = notable(departure, system);
         String start = notable.isEmpty() ? "Shows what it should in this weather" : notable + ", by itself too little to call a fault";
+        if (sound < 0.5) {
+            return start + ". Nothing that was read speaks for a fault, but too little was read to exclude one"
+                    + verdict.nextBestReading().map(next -> ": " + lowerFirst(next.kind().phrase()) + ".").orElse(".");
+        }
         String end = sound > 0.7 ? "." : "; " + suspicion(verdict) + ". Keep an eye on it.";
         return start + end;
     }
@@ -117,7 +122,12 @@ public final class Wording {
         return word + ", " + Decimal.text(shown, 0) + " %";
     }
 
+    /** What to do; nothing costly where the likeliest fault is not likely enough. */
     private static String remedy(Verdict verdict) {
+        if (verdict.condition() != Condition.NOT_COOLING && verdict.probabilities().of(verdict.condition()) < CARRIES_WORK) {
+            return "Too unsure for any work but a look at the filter"
+                    + verdict.nextBestReading().map(next -> ": " + lowerFirst(next.kind().phrase()) + " first.").orElse(": read again on another day.");
+        }
         return switch (verdict.condition()) {
             case CONDENSER_FOULING -> "Clean the condenser coil, let it dry 30 min, read again.";
             case EVAPORATOR_FOULING -> verdict.evaporatorPart() == EvaporatorPart.COIL
@@ -132,6 +142,10 @@ public final class Wording {
             case OTHER -> "Something outside the usual six: listen to the fan motor and read the fan-only amps.";
             case NONE -> "";
         };
+    }
+
+    private static String lowerFirst(String text) {
+        return Character.toLowerCase(text.charAt(0)) + text.substring(1);
     }
 
     /** What speaks for and against, one sentence each, strongest first. */
