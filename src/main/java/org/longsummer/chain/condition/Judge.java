@@ -18,8 +18,6 @@ import org.longsummer.chain.visit.Visit;
 import org.longsummer.quantity.Current;
 import org.longsummer.quantity.TemperatureDifference;
 import org.longsummer.science.statistics.Normal;
-import org.longsummer.science.uncertainty.Budget;
-import org.longsummer.science.uncertainty.Component;
 import org.longsummer.science.uncertainty.Uncertain;
 
 /** Turns the weighed histories of a unit into a verdict. */
@@ -104,20 +102,14 @@ final class Judge {
         boolean judgesAmps = !screening.unit().plate().variableSpeed();
         ExpectedSplit expectedSplit = new ExpectedSplit(new TemperatureDifference(split),
                 new TemperatureDifference(split * soundSplit.standardUncertainty()),
-                budget(weighing.expectation.splitComponents(), weighing.baseline.splitComponents(weighing.design[0])));
+                weighing.budget(Channel.SPLIT, soundSplit));
         ExpectedAmps expectedAmps = new ExpectedAmps(new Current(amps), new Current(amps * soundAmps.standardUncertainty()),
-                budget(weighing.expectation.ampsComponents(), weighing.baseline.ampsComponents(weighing.design[1])));
+                weighing.budget(Channel.AMPS, soundAmps));
         return new Departure(screening, Optional.of(expectedSplit), judgesAmps ? Optional.of(expectedAmps) : Optional.empty(),
                 o.present()[0] ? Optional.of(new Uncertain(o.values()[0] - soundSplit.value(), soundSplit.standardUncertainty()))
                         : Optional.empty(),
                 o.present()[1] ? Optional.of(new Uncertain(o.values()[1] - soundAmps.value(), soundAmps.standardUncertainty()))
                         : Optional.empty());
-    }
-
-    private static Budget budget(List<Component> visit, List<Component> learned) {
-        List<Component> lines = new ArrayList<>(visit);
-        lines.addAll(learned);
-        return new Budget(lines);
     }
 
     private Verdict verdict(Departure departure, List<Finding> findings, boolean retake, Optional<BeforeAfter> change) {
