@@ -1,10 +1,87 @@
 package org.longsummer;
 
-/** The command line. */
-public final class Longsummer {
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.nio.file.NoSuchFileException;
+import java.util.concurrent.Callable;
+import org.longsummer.files.FileRefused;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.ParameterException;
+
+/** The command line: reads settings, wires the parts, says in words what went wrong. */
+@Command(name = "longsummer", mixinStandardHelpOptions = true, versionProvider = Longsummer.Version.class,
+        subcommands = {ServeCommand.class, ImportCommand.class, ExportCommand.class, AssessCommand.class,
+            DemoDataCommand.class},
+        description = "What a roof air conditioner should read in today's weather, and what its history says.%n"
+                + "Without a command it serves the pages.%n",
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {"0:done", "1:failed, for a reason that is said", "2:the command line was not understood",
+            "3:a file was refused; every problem is listed and nothing was changed"})
+public final class Longsummer implements Callable<Integer> {
+    static final int FAILED = 1;
+    static final int REFUSED = 3;
+
+    @Mixin
+    private ServeOptions serve;
+
     private Longsummer() {}
 
     public static void main(String[] args) {
-        System.out.println("Longsummer");
+        System.exit(run(args, new PrintWriter(System.out, true), new PrintWriter(System.err, true)));
+    }
+
+    /** Runs one command and returns its exit code. */
+    static int run(String[] args, PrintWriter out, PrintWriter err) {
+        return new CommandLine(new Longsummer()).setOut(out).setErr(err).setCaseInsensitiveEnumValuesAllowed(true)
+                .setParameterExceptionHandler(Longsummer::misunderstood)
+                .setExecutionExceptionHandler((failure, command, parsed) -> failed(failure, command)).execute(args);
+    }
+
+    @Override
+    public Integer call() throws InterruptedException {
+        return serve.run();
+    }
+
+    private static int misunderstood(ParameterException e, String[] args) {
+        CommandLine command = e.getCommandLine();
+        command.getErr().println(e.getMessage());
+        command.getErr().println("See: longsummer " + (command.getParent() == null ? "" : command.getCommandName() + " ") + "--help");
+        return command.getCommandSpec().exitCodeOnInvalidInput();
+    }
+
+    private static int failed(Exception failure, CommandLine command) {
+        PrintWriter err = command.getErr();
+        if (failure instanceof FileRefused refused) {
+            err.println(refused.getMessage());
+            err.println(refused.count() + (refused.count() == 1 ? " problem" : " problems") + "; nothing was changed.");
+            return REFUSED;
+        }
+        err.println(words(failure));
+        return FAILED;
+    }
+
+    private static String words(Throwable failure) {
+        if (failure instanceof UncheckedIOException wrapped) {
+            return words(wrapped.getCause());
+        }
+        if (failure instanceof NoSuchFileException missing) {
+            return missing.getFile() + " is not there; check the path.";
+        }
+        if (failure instanceof IOException) {
+            return "Cannot read or write: " + failure.getMessage();
+        }
+        return failure.getMessage() == null ? failure.getClass().getSimpleName() : failure.getMessage();
+    }
+
+    /** The version as the jar's manifest says it. */
+    static final class Version implements CommandLine.IVersionProvider {
+        @Override
+        public String[] getVersion() {
+            String version = Longsummer.class.getPackage().getImplementationVersion();
+            return new String[] {"Longsummer " + (version == null ? "(not from a jar)" : version)};
+        }
     }
 }

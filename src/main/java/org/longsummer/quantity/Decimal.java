@@ -14,10 +14,10 @@ public final class Decimal {
      * @param value any finite number below 9e11 in magnitude
      * @param decimals 0 to 6
      * @return for example {@code -0.5} for (−0.46, 1); never {@code -0.0}
-     * @throws IllegalArgumentException for a number that is not finite or too large to print
+     * @throws IllegalArgumentException for a number that is not finite or too large to print, or other decimals
      */
     public static String text(double value, int decimals) {
-        if (!(Math.abs(value) < LARGEST)) {
+        if (!(Math.abs(value) < LARGEST) || decimals < 0 || decimals >= POWERS.length) {
             throw new IllegalArgumentException("cannot print " + value + " with " + decimals + " decimals");
         }
         long scale = POWERS[decimals];

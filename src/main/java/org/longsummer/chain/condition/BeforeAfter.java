@@ -21,8 +21,8 @@ public record BeforeAfter(String beforeVisitId, Set<Work> work, Optional<Uncerta
     public enum Outcome {
         HELPED("helped"),
         DID_NOT_HELP("did not help: it is the machine"),
-        CANNOT_TELL("cannot tell yet; read again in comparable weather"),
-        NOTHING_TO_HELP("changed nothing, and nothing was wrong");
+        CANNOT_TELL("changed too little to tell; read again in comparable weather"),
+        NOTHING_TO_HELP("changed nothing to speak of, and nothing was wrong");
 
         private final String phrase;
 

@@ -1,6 +1,7 @@
 package org.longsummer.chain.condition;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.longsummer.chain.departure.Departure;
@@ -15,6 +16,7 @@ import org.longsummer.chain.visit.Visit;
  * @param condition the likeliest condition on {@code drifting} and {@code act}, else {@code NONE}
  * @param probabilities of no condition, of the six and of a fault outside them
  * @param probabilityOfImpact that capacity is below 0.90 or amps above 1.10 of the sound unit now
+ * @param evaporatorPart filter or coil, if it is the evaporator's side that is starved
  * @param severity what the fault costs now; absent when there is none to speak of
  * @param since the likeliest day on which it began; absent when there is none to speak of
  * @param evidence what speaks for and against, strongest first
@@ -22,14 +24,23 @@ import org.longsummer.chain.visit.Visit;
  * @param nextBestReading absent when nothing would change the decision
  * @param beforeAndAfter set when this visit reads again after work
  * @param findings what was odd about the readings, worst first
+ * @param beliefs all that the history leaves possible, for looking ahead
  * @param closing the day whose closing of the learned levels was used; absent when nothing had been learned
  */
 public record Verdict(Departure departure, State state, Condition condition, Probabilities probabilities, double probabilityOfImpact,
-        Optional<Severity> severity, Optional<LocalDate> since, List<Evidence> evidence, List<Condition> cannotTell,
+        EvaporatorPart evaporatorPart, Optional<Severity> severity, Optional<LocalDate> since, List<Evidence> evidence, List<Condition> cannotTell,
         Optional<NextBestReading> nextBestReading, Optional<BeforeAfter> beforeAndAfter, List<Finding> findings,
-        Optional<LocalDate> closing) {
+        List<Belief> beliefs, Optional<LocalDate> closing) {
 
     public Visit visit() {
         return departure.screening().visit();
+    }
+
+    /** The same verdict with one more remark. */
+    public Verdict with(Finding remark) {
+        List<Finding> others = new ArrayList<>(findings);
+        others.add(remark);
+        return new Verdict(departure, state, condition, probabilities, probabilityOfImpact, evaporatorPart, severity, since, evidence,
+                cannotTell, nextBestReading, beforeAndAfter, List.copyOf(others), beliefs, closing);
     }
 }

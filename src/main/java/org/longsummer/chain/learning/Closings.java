@@ -2,7 +2,6 @@ package org.longsummer.chain.learning;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
@@ -15,7 +14,7 @@ import java.util.TreeMap;
  * <p>Add in order of days; reading does not change it.
  */
 public final class Closings {
-    private final Map<String, NavigableMap<LocalDate, Learned>> byKey = new HashMap<>();
+    private final TreeMap<String, NavigableMap<LocalDate, Learned>> byKey = new TreeMap<>();
     private final TreeMap<LocalDate, List<Learned>> byDay = new TreeMap<>();
 
     /** Adds what one day's closing changed. */
@@ -36,5 +35,20 @@ public final class Closings {
         NavigableMap<LocalDate, Learned> known = byKey.get(key);
         Map.Entry<LocalDate, Learned> entry = known == null ? null : known.lowerEntry(day);
         return entry == null ? Optional.empty() : Optional.of(entry.getValue());
+    }
+
+    /** Everything known before a day of keys that begin alike, in order of keys. */
+    List<Learned> allBefore(LocalDate day, String prefix) {
+        List<Learned> all = new ArrayList<>();
+        for (Map.Entry<String, NavigableMap<LocalDate, Learned>> entry : byKey.tailMap(prefix, true).entrySet()) {
+            if (!entry.getKey().startsWith(prefix)) {
+                break;
+            }
+            Map.Entry<LocalDate, Learned> last = entry.getValue().lowerEntry(day);
+            if (last != null) {
+                all.add(last.getValue());
+            }
+        }
+        return all;
     }
 }

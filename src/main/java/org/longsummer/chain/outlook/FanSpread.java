@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.longsummer.chain.condition.Growth;
 import org.longsummer.chain.outlook.Outlook.FanPoint;
 import org.longsummer.chain.outlook.Outlook.Percentiles;
 
@@ -57,7 +58,7 @@ final class FanSpread {
             double onset = -Math.log(1 - within * (i + 0.5) / ONSET_QUANTILES) / total;
             for (Variant variant : Variant.values()) {
                 double share = weight * within / ONSET_QUANTILES * model.onsetsPerSeason().get(variant.ordinal()) / total;
-                for (FaultModel.Growth way : model.growth()) {
+                for (Growth way : model.growth()) {
                     courses.add(new Course(share * way.share(), variant, way.step(), way.ratePerSeason(), onset));
                 }
             }

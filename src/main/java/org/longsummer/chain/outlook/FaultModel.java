@@ -2,6 +2,7 @@ package org.longsummer.chain.outlook;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.longsummer.chain.condition.Growth;
 
 /**
  * How faults come and grow at a depot.
@@ -11,15 +12,6 @@ import java.util.List;
  * @param growth the ways in which a new fault grows; shares add up to 1
  */
 public record FaultModel(List<Effects> effects, List<Double> onsetsPerSeason, List<Growth> growth) {
-
-    /**
-     * One way in which a new fault grows.
-     *
-     * @param share how many of the new faults take it
-     * @param step severity at once
-     * @param ratePerSeason growth per season of running after that
-     */
-    public record Growth(double share, double step, double ratePerSeason) {}
 
     public FaultModel {
         effects = List.copyOf(effects);

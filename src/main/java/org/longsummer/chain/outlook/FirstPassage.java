@@ -2,6 +2,7 @@ package org.longsummer.chain.outlook;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import org.longsummer.chain.condition.Growth;
 
 /**
  * Distribution of the time, in seasons of running, at which a unit reaches the limit: a histogram to which every hypothesis adds the
@@ -77,7 +78,7 @@ final class FirstPassage {
             double total = model.onsets();
             double hazard = model.onsetsPerSeason().get(variant.ordinal());
             double limit = limits[variant.ordinal()];
-            for (FaultModel.Growth way : model.growth()) {
+            for (Growth way : model.growth()) {
                 double lag = way.step() >= limit ? 0 : way.ratePerSeason() > 0 ? (limit - way.step()) / way.ratePerSeason() : horizon;
                 if (hazard > 0 && lag < horizon) {
                     spread(hazard / total * way.share(), total, lag);

@@ -1,8 +1,14 @@
 package org.longsummer.chain.outlook;
 
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import org.longsummer.chain.condition.Belief;
+import org.longsummer.chain.condition.Condition;
+import org.longsummer.chain.condition.Verdict;
 
 /**
  * What is known of a unit on a day.
@@ -23,6 +29,23 @@ public record Standing(LocalDate on, List<Hypothesis> hypotheses, int judgedVisi
         if (!hypotheses.isEmpty() && !(Math.abs(sum - 1) < 1e-6)) {
             throw new IllegalArgumentException("weights of the hypotheses add up to " + sum + "; they must add up to 1");
         }
+    }
+
+    /**
+     * What is known after a verdict.
+     *
+     * @param judgedVisits how many of the unit's visits could be judged, this one included
+     * @param installedOn day of the machine's installation, where known
+     */
+    public static Standing after(Verdict verdict, int judgedVisits, Optional<LocalDate> installedOn) {
+        LocalDate on = verdict.visit().localDay();
+        List<Hypothesis> hypotheses = new ArrayList<>(verdict.beliefs().size());
+        for (Belief belief : verdict.beliefs()) {
+            hypotheses.add(new Hypothesis(belief.weight(), Variant.of(belief.fault()), belief.severity(), belief.ratePerSeason()));
+        }
+        OptionalDouble age = installedOn.isPresent() ? OptionalDouble.of(ChronoUnit.DAYS.between(installedOn.get(), on) / 365.25)
+                : OptionalDouble.empty();
+        return new Standing(on, hypotheses, judgedVisits, age, verdict.condition() == Condition.NOT_COOLING);
     }
 
     /** Whether there is a history to judge by. */

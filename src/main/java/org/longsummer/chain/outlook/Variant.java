@@ -1,6 +1,8 @@
 package org.longsummer.chain.outlook;
 
+import java.util.Optional;
 import org.longsummer.chain.condition.Condition;
+import org.longsummer.chain.condition.Fault;
 
 /** A condition as it grows and as it is worked on: filter and evaporator coil are one condition to a thermometer and two jobs. */
 public enum Variant {
@@ -38,6 +40,16 @@ public enum Variant {
             case OTHER -> FAN_DRAG;
             case NOT_COOLING -> throw new IllegalArgumentException("a compressor that does not run is seen, not a hypothesis");
         };
+    }
+
+    /** The fault of the history's lattice; empty for nothing. */
+    public Optional<Fault> fault() {
+        return this == NONE ? Optional.empty() : Optional.of(Fault.valueOf(name()));
+    }
+
+    /** The variant of a fault of the history's lattice. */
+    public static Variant of(Optional<Fault> fault) {
+        return fault.map(f -> valueOf(f.name())).orElse(NONE);
     }
 
     public Condition condition() {

@@ -18,6 +18,9 @@ public enum Field {
     CONDENSER_LEAVING("Air leaving the condenser"),
     FAN_ONLY_AMPS("Fan-only amps"),
     START_PEAK("Start peak"),
+    FILTER("Filter"),
+    COIL("Coils"),
+    ICED_COIL("Ice"),
     WHOLE_VISIT("These readings");
 
     private final String label;

@@ -16,10 +16,8 @@ public record Finding(Mistake mistake, Field field, Optional<Quantity> given, bo
 
     /** One or two sentences: box, value, what it looks like, what to do. */
     public String text(UnitSystem system) {
-        String value = given.map(quantity -> " " + quantity.text(system)).orElse("");
-        String subject = mistake.seen().startsWith("is ") || mistake.seen().startsWith("look") || mistake.seen().startsWith("does")
-                || mistake.seen().startsWith("was ") || mistake.seen().startsWith("fit ")
-                ? field.label() + value + " " : field.label() + value + ": ";
-        return subject + mistake.seen() + (mistake.seen().endsWith("?") ? " " : ". ") + mistake.remedy();
+        String box = field.label() + given.map(quantity -> " " + quantity.text(system)).orElse("");
+        String seen = mistake.seen();
+        return box + (mistake.isSaidOfTheBox() ? " " : ": ") + seen + (seen.endsWith("?") ? " " : ". ") + mistake.remedy();
     }
 }

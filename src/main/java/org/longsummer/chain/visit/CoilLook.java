@@ -1,4 +1,4 @@
 package org.longsummer.chain.visit;
 
-/** Dirt on the condenser coil as found. */
+/** Dirt on the coils as found, the dirtier of the two. */
 public enum CoilLook { CLEAN, LIGHT, HEAVY, NOT_LOOKED }

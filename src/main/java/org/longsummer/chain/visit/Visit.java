@@ -18,7 +18,7 @@ import java.util.Set;
  * @param fanSpeed blower speed during the readings
  * @param powerSource shore power or generator
  * @param filter the filter as found
- * @param coil the condenser coil as found
+ * @param coil the coils as found, the dirtier of the two
  * @param icedCoil frost or ice was seen on the evaporator
  * @param workDone work done after the readings
  * @param notes free text
@@ -35,5 +35,11 @@ public record Visit(String id, String unitId, Instant at, ZoneOffset offset, Str
     /** The calendar day at the place. */
     public LocalDate localDay() {
         return at.atOffset(offset).toLocalDate();
+    }
+
+    /** Everything alike but the identifier: the same visit saved twice. */
+    public boolean isTwinOf(Visit other) {
+        return equals(new Visit(id, other.unitId, other.at, other.offset, other.technician, other.instruments, other.readings,
+                other.fanSpeed, other.powerSource, other.filter, other.coil, other.icedCoil, other.workDone, other.notes));
     }
 }

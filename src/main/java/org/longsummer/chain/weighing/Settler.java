@@ -34,7 +34,7 @@ final class Settler {
 
     private static final List<Test> TESTS = List.of(
             new Test(Kind.CAPACITOR, 10, Variant.CAPACITOR, 0.3, 0.95, 0.05, true),
-            new Test(Kind.LOOK_AT_CONDENSER_COIL, 5, Variant.CONDENSER_COIL, 0.4, 0.85, 0.10, false),
+            new Test(Kind.LOOK_AT_COILS, 5, Variant.CONDENSER_COIL, 0.4, 0.85, 0.10, false),
             new Test(Kind.LOOK_AT_FILTER, 2, Variant.FILTER, 0.3, 0.90, 0.10, false),
             new Test(Kind.FAN_ONLY_AMPS, 5, Variant.FAN_DRAG, 0.3, 0.90, 0.05, true),
             new Test(Kind.ROOM_AIR, 3, Variant.DIVIDER, 0.4, 0.85, 0.10, false),

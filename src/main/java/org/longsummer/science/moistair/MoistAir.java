@@ -7,34 +7,67 @@ import org.longsummer.quantity.Temperature;
 /**
  * A state of moist air: dry bulb, humidity ratio and pressure; everything else follows.
  *
- * <p>Source: ASHRAE Handbook - Fundamentals (2017), ch. 1, SI relations, ideal-gas mixture. Every inversion puts its answer
- * back into the forward relation.
+ * <p>Source: [hof-2017] ch. 1, SI relations, ideal-gas mixture. Range: that of {@link HylandWexler1983}. The ideal gas leaves the
+ * printed table of saturated air (table 2) by up to 1 %. Every inversion puts its answer back into the forward relation.
+ *
+ * <p>Air is never quite dry here: the humidity ratio is at least 10⁻⁷ kg/kg, as in [psychrolib-2019], so that a dew point exists.
  *
  * @param dryBulb dry-bulb temperature
  * @param humidityRatio kg water vapour per kg dry air
  * @param pressure total pressure
  */
 public record MoistAir(Temperature dryBulb, double humidityRatio, Pressure pressure) {
+    private static final double ICE_POINT = 273.15;
     private static final double MOLAR_MASS_RATIO = 0.621945;
     private static final double GAS_CONSTANT_DRY_AIR = 287.042;
-    private static final double LOWEST_HUMIDITY_RATIO = 1e-7;
-    private static final int MOST_STEPS = 100;
+    private static final double DRIEST = 1e-7;
+    private static final double STANDARD_PRESSURE = 101325;
+    /** J/kg; about 10⁻⁷ K. */
+    private static final double CLOSE_ENOUGH = 1e-4;
+    private static final int MOST_STEPS = 60;
 
-    /** From dry bulb and relative humidity, eq. 12 and 20 to 22. */
+    /**
+     * From dry bulb and relative humidity, eq. 12 and 20 to 22.
+     *
+     * @throws IllegalArgumentException for a negative humidity, or more vapour than the pressure can hold
+     */
     public static MoistAir of(Temperature dryBulb, RelativeHumidity humidity, Pressure pressure) {
-        double vapour = humidity.fraction() * HylandWexler1983.pascals(dryBulb.kelvins());
-        return new MoistAir(dryBulb, ratio(vapour, pressure.pascals()), pressure);
+        return ofVapour(dryBulb, humidity.fraction() * HylandWexler1983.pascals(dryBulb.kelvins()), pressure);
     }
 
-    /** From dry bulb and dew point: the humidity ratio of saturation at the dew point. */
+    /**
+     * From dry bulb and dew point: the humidity ratio of saturation at the dew point.
+     *
+     * @throws IllegalArgumentException for a dew point at which water boils
+     */
     public static MoistAir ofDewPoint(Temperature dryBulb, Temperature dewPoint, Pressure pressure) {
-        return new MoistAir(dryBulb, ratio(HylandWexler1983.pascals(dewPoint.kelvins()), pressure.pascals()), pressure);
+        return ofVapour(dryBulb, HylandWexler1983.pascals(dewPoint.kelvins()), pressure);
     }
 
-    /** From dry bulb and thermodynamic wet bulb, eq. 33 (above freezing) and 35 (below). */
+    private static MoistAir ofVapour(Temperature dryBulb, double vapour, Pressure pressure) {
+        if (!(vapour >= 0 && vapour < pressure.pascals())) {
+            throw new IllegalArgumentException("air at " + pressure.pascals() + " Pa cannot hold water vapour of " + vapour + " Pa");
+        }
+        return new MoistAir(dryBulb, Math.max(ratio(vapour, pressure.pascals()), DRIEST), pressure);
+    }
+
+    /**
+     * From dry bulb and thermodynamic wet bulb, eq. 33 (above freezing) and 35 (below). A wet bulb above the dry bulb gives fog.
+     *
+     * @throws IllegalArgumentException for a wet bulb below that of dry air
+     */
     public static MoistAir ofWetBulb(Temperature dryBulb, Temperature wetBulb, Pressure pressure) {
-        double w = humidityRatioAtWetBulb(dryBulb.celsius(), wetBulb.celsius(), pressure.pascals());
-        return new MoistAir(dryBulb, Math.max(w, LOWEST_HUMIDITY_RATIO), pressure);
+        double w = AdiabaticSaturation.humidityRatio(dryBulb.celsius(), wetBulb.celsius(), pressure.pascals());
+        if (!(w >= 0)) {
+            throw new IllegalArgumentException("no air of " + dryBulb.celsius() + " °C has a wet bulb of " + wetBulb.celsius() + " °C");
+        }
+        return new MoistAir(dryBulb, Math.max(w, DRIEST), pressure);
+    }
+
+    /** Whether air of this dry bulb can have this wet bulb: at most the dry bulb, at least that of dry air. */
+    public static boolean canHaveWetBulb(Temperature dryBulb, Temperature wetBulb, Pressure pressure) {
+        return wetBulb.compareTo(dryBulb) <= 0
+                && AdiabaticSaturation.humidityRatio(dryBulb.celsius(), wetBulb.celsius(), pressure.pascals()) >= 0;
     }
 
     /** Saturated air. */
@@ -42,27 +75,49 @@ public record MoistAir(Temperature dryBulb, double humidityRatio, Pressure press
         return ofDewPoint(temperature, temperature, pressure);
     }
 
-    /** Saturated air of the given enthalpy, J/kg dry air: the apparatus dew point of a coil. */
+    /**
+     * Saturated air of the given enthalpy, J/kg dry air: the apparatus dew point of a coil. Newton's method inside a bracket.
+     *
+     * @throws IllegalArgumentException for an enthalpy that no saturated air from −100 °C to near the boiling point has
+     */
     public static MoistAir saturatedAtEnthalpy(double enthalpy, Pressure pressure) {
-        double low = 173.15;
-        double high = 373.15;
-        double t = 283.15;
-        for (int step = 0; step < MOST_STEPS; step++) {
-            double w = ratio(HylandWexler1983.pascals(t), pressure.pascals());
-            double miss = enthalpy(t - 273.15, w) - enthalpy;
+        double p = pressure.pascals();
+        double low = HylandWexler1983.COLDEST;
+        double high = ICE_POINT + 95;
+        double t = Math.max(low, Math.min(high, ICE_POINT + startAtEnthalpy(enthalpy, p)));
+        for (int step = 0; step < MOST_STEPS && high - low > 1e-9; step++) {
+            double vapour = HylandWexler1983.pascals(t);
+            if (vapour >= 0.99 * p) {
+                high = t;
+                t = (low + high) / 2;
+                continue;
+            }
+            double w = ratio(vapour, p);
+            double miss = enthalpy(t - ICE_POINT, w) - enthalpy;
+            if (Math.abs(miss) < CLOSE_ENOUGH) {
+                return new MoistAir(new Temperature(t), Math.max(w, DRIEST), pressure);
+            }
             if (miss > 0) {
                 high = t;
             } else {
                 low = t;
             }
-            if (Math.abs(miss) < 1e-6 * (1000 + Math.abs(enthalpy))) {
-                return saturated(new Temperature(t), pressure);
-            }
-            double slopeOfRatio = w * (1 + w / MOLAR_MASS_RATIO) * HylandWexler1983.logarithmicSlope(t);
-            double next = t - miss / (1006 + 1860 * w + slopeOfRatio * (2501000 + 1860 * (t - 273.15)));
+            double slope = 1006 + 1860 * w + slopeOfRatio(w, t) * (2501000 + 1860 * (t - ICE_POINT));
+            double next = t - miss / slope;
             t = next > low && next < high ? next : (low + high) / 2;
         }
-        throw new IllegalArgumentException("no saturated air has an enthalpy of " + enthalpy + " J/kg at " + pressure);
+        throw new IllegalArgumentException("no saturated air has an enthalpy of " + enthalpy + " J/kg at " + p + " Pa");
+    }
+
+    /**
+     * Only where a search begins: temperature of saturated air by its enthalpy, °C, nearly a straight line in a shifted logarithm;
+     * within 1 K from −10 to 35 °C and from sea level to 10,000 ft.
+     */
+    private static double startAtEnthalpy(double enthalpy, double pressure) {
+        double thinness = STANDARD_PRESSURE / pressure;
+        double shift = 35000 * Math.sqrt(thinness);
+        double shifted = (enthalpy + shift) / (10060 + 19300 * thinness + shift);
+        return shifted > 0 ? 10 + Math.log(shifted) / 0.0385 : -40;
     }
 
     /** Enthalpy per kg dry air, eq. 30, J/kg; zero at 0 °C dry air. */
@@ -84,6 +139,7 @@ public record MoistAir(Temperature dryBulb, double humidityRatio, Pressure press
         return 1006 + 1860 * humidityRatio;
     }
 
+    /** Eq. 12 and 22; above 1 for air that is more than saturated. */
     public RelativeHumidity relativeHumidity() {
         return new RelativeHumidity(vapourPressure() / HylandWexler1983.pascals(dryBulb.kelvins()));
     }
@@ -92,65 +148,24 @@ public record MoistAir(Temperature dryBulb, double humidityRatio, Pressure press
         return pressure.pascals() * humidityRatio / (MOLAR_MASS_RATIO + humidityRatio);
     }
 
-    /** Temperature at which the vapour would be saturated; Newton's method on the logarithm, guarded by a bracket. */
+    /** Temperature at which the vapour would be saturated, eq. 36. */
     public Temperature dewPoint() {
-        double target = Math.log(Math.max(vapourPressure(), 1e-3));
-        double low = 150;
-        double high = 420;
-        double t = Math.min(dryBulb.kelvins(), 373.15);
-        for (int step = 0; step < MOST_STEPS; step++) {
-            double miss = Math.log(HylandWexler1983.pascals(t)) - target;
-            if (Math.abs(miss) < 1e-10 || high - low < 1e-9) {
-                return new Temperature(t);
-            }
-            if (miss > 0) {
-                high = t;
-            } else {
-                low = t;
-            }
-            double next = t - miss / HylandWexler1983.logarithmicSlope(t);
-            t = next > low && next < high ? next : (low + high) / 2;
-        }
-        throw new IllegalStateException("no dew point found for " + this);
+        return HylandWexler1983.saturationTemperature(new Pressure(vapourPressure()));
     }
 
-    /** Thermodynamic wet bulb: the secant between a bracket's ends, until the forward relation gives this humidity ratio. */
+    /** Thermodynamic wet bulb, eq. 33 and 35; a saturated state's own temperature. */
     public Temperature wetBulb() {
-        double t = dryBulb.celsius();
         double p = pressure.pascals();
-        double w = Math.max(humidityRatio, LOWEST_HUMIDITY_RATIO);
-        double high = t;
-        double low = Math.min(dewPoint().celsius(), t) - 1e-6;
-        double missHigh = humidityRatioAtWetBulb(t, high, p) - w;
-        double missLow = humidityRatioAtWetBulb(t, low, p) - w;
-        if (missHigh < 0) {
-            return dryBulb;
-        }
-        for (int step = 0; step < MOST_STEPS; step++) {
-            double guess = step % 3 == 2 ? (low + high) / 2 : high - missHigh * (high - low) / (missHigh - missLow);
-            double miss = humidityRatioAtWetBulb(t, guess, p) - w;
-            if (Math.abs(miss) < 1e-12 || high - low < 1e-9) {
-                return Temperature.celsius(guess);
-            }
-            if (miss > 0) {
-                high = guess;
-                missHigh = miss;
-            } else {
-                low = guess;
-                missLow = miss;
-            }
-        }
-        throw new IllegalStateException("no wet bulb found for " + this);
+        return Temperature.celsius(AdiabaticSaturation.wetBulb(dryBulb.celsius(), humidityRatio, p, startAtEnthalpy(enthalpy(), p)));
     }
 
-    private static double humidityRatioAtWetBulb(double t, double wetBulb, double pascals) {
-        double saturated = ratio(HylandWexler1983.pascals(wetBulb + 273.15), pascals);
-        return wetBulb >= 0
-                ? ((2501 - 2.326 * wetBulb) * saturated - 1.006 * (t - wetBulb)) / (2501 + 1.86 * t - 4.186 * wetBulb)
-                : ((2830 - 0.24 * wetBulb) * saturated - 1.006 * (t - wetBulb)) / (2830 + 1.86 * t - 2.1 * wetBulb);
+    /** Humidity ratio of air whose vapour has this pressure, eq. 20; both in Pa. */
+    static double ratio(double vapour, double pressure) {
+        return MOLAR_MASS_RATIO * vapour / (pressure - vapour);
     }
 
-    private static double ratio(double vapour, double pascals) {
-        return Math.max(MOLAR_MASS_RATIO * vapour / (pascals - vapour), LOWEST_HUMIDITY_RATIO);
+    /** Slope of the saturated humidity ratio with temperature, 1/K. */
+    static double slopeOfRatio(double saturated, double kelvins) {
+        return saturated * (1 + saturated / MOLAR_MASS_RATIO) * HylandWexler1983.logarithmicSlope(kelvins);
     }
 }

@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
 import java.util.List;
+import org.longsummer.chain.condition.Growth;
 import java.util.OptionalDouble;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -131,7 +132,7 @@ class OutlookerLawTest {
         while (index < TypicalFaults.GROWTH.size() - 1 && way >= TypicalFaults.GROWTH.get(index).share()) {
             way -= TypicalFaults.GROWTH.get(index++).share();
         }
-        FaultModel.Growth growth = TypicalFaults.GROWTH.get(index);
+        Growth growth = TypicalFaults.GROWTH.get(index);
         double left = TypicalFaults.MODEL.effects().get(variant).severityAtLimit() - growth.step();
         return left <= 0 ? onset : growth.ratePerSeason() > 0 ? onset + left / growth.ratePerSeason() : Double.POSITIVE_INFINITY;
     }

@@ -1,0 +1,213 @@
+package org.longsummer.chain.condition;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.longsummer.chain.departure.UnitBaseline;
+import org.longsummer.chain.visit.Work;
+
+/**
+ * A deterministic set of weighted fault histories of one unit. Histories are born at the middle of each interval between visits,
+ * grow at one of a few rates or stand after a sudden step, are weighed by every visit, and are dropped when they no longer matter.
+ * No random numbers: the same visits give the same set.
+ */
+final class Lattice {
+    /** Growth per season of running and how often (practice). */
+    static final double[] RATES = {0.3, 0.6, 1.2, 2.4};
+    static final double[] RATE_SHARES = {0.25, 0.35, 0.30, 0.10};
+    static final double[] STEPS = {0.35, 0.7, 1.1, 1.6};
+    static final double STEP_SHARE = 0.25;
+    private static final double LOG_STEP_SHARE = Math.log(STEP_SHARE / STEPS.length);
+    private static final double[] LOG_RATE_SHARES = new double[RATES.length];
+    private static final double HAZARDS;
+
+    static {
+        for (int i = 0; i < RATES.length; i++) {
+            LOG_RATE_SHARES[i] = Math.log((1 - STEP_SHARE) * RATE_SHARES[i]);
+        }
+        double sum = 0;
+        for (Fault fault : Fault.ALL) {
+            sum += fault.hazard();
+        }
+        HAZARDS = sum;
+    }
+
+    /** Share of units that come with a fault to their first visit: small, since a large one does more harm than any error of physics. */
+    private static final double ARRIVES_FAULTY = 0.06;
+    private static final double[] ARRIVAL_SEVERITIES = {0.25, 0.5, 0.75, 1.0};
+    private static final double[] ARRIVAL_SHARES = {0.35, 0.3, 0.2, 0.15};
+    private static final double ARRIVAL_RATE = 0.5;
+    private static final double LONG_INTERVAL = 0.35;
+    private static final double LOG_NEGLIGIBLE = Math.log(1e5);
+    private static final int STEPS_PER_UNIT = 10;
+    /** About so many histories are kept. */
+    private static final int MOST = 150;
+
+    private List<Trajectory> trajectories = new ArrayList<>();
+    /** Probability of no fault by time alone, had nothing ever been read. */
+    private double soundByTime = 1 - ARRIVES_FAULTY;
+
+    /** A unit at its first visit. */
+    Lattice(double[] start, long day) {
+        trajectories.add(new Trajectory(null, 0, day, 0, Math.log(1 - ARRIVES_FAULTY), start));
+        for (Fault fault : Fault.ALL) {
+            for (int i = 0; i < ARRIVAL_SEVERITIES.length; i++) {
+                double share = ARRIVES_FAULTY * fault.hazard() / HAZARDS * ARRIVAL_SHARES[i];
+                trajectories.add(new Trajectory(fault, ARRIVAL_RATE, day, ARRIVAL_SEVERITIES[i], Math.log(share), start));
+            }
+        }
+        normalise();
+    }
+
+    private Lattice() {}
+
+    Lattice copy() {
+        Lattice copy = new Lattice();
+        copy.soundByTime = soundByTime;
+        for (Trajectory t : trajectories) {
+            copy.trajectories.add(t.copy());
+        }
+        return copy;
+    }
+
+    List<Trajectory> trajectories() {
+        return trajectories;
+    }
+
+    /** By how much the readings have raised the odds of a fault over what time alone makes of them. */
+    double evidenceOfFault(double soundNow) {
+        return (1 - soundNow) / Math.max(soundNow, 1e-12) * soundByTime / (1 - soundByTime);
+    }
+
+    List<Belief> beliefs() {
+        List<Belief> beliefs = new ArrayList<>(trajectories.size());
+        for (Trajectory t : trajectories) {
+            beliefs.add(new Belief(t.weight, Optional.ofNullable(t.fault), t.severity, t.rate));
+        }
+        return beliefs;
+    }
+
+    void renew(List<UnitBaseline.Renewal> renewals) {
+        for (Trajectory trajectory : trajectories) {
+            for (UnitBaseline.Renewal renewal : renewals) {
+                trajectory.mean[renewal.state()] = renewal.mean();
+            }
+        }
+    }
+
+    /** Time passes: faults grow, and new ones may have begun. */
+    void advance(double seasons, long from, long to) {
+        if (seasons <= 0) {
+            return;
+        }
+        soundByTime *= Math.exp(-HAZARDS * seasons);
+        int pieces = seasons > LONG_INTERVAL ? (int) Math.min(4, Math.ceil(seasons / LONG_INTERVAL)) : 1;
+        List<Trajectory> born = new ArrayList<>();
+        for (Trajectory trajectory : trajectories) {
+            trajectory.grow(seasons);
+            if (trajectory.fault == null) {
+                for (int piece = 0; piece < pieces; piece++) {
+                    double middle = (piece + 0.5) / pieces;
+                    spawn(born, trajectory, seasons / pieces, seasons * (1 - middle), from + (long) ((to - from) * middle));
+                }
+                trajectory.logWeight -= HAZARDS * seasons;
+            }
+        }
+        trajectories.addAll(born);
+        scale();
+    }
+
+    private static void spawn(List<Trajectory> born, Trajectory parent, double piece, double since, long onset) {
+        for (Fault fault : Fault.ALL) {
+            double log = parent.logWeight + Math.log(fault.hazard() * piece);
+            for (int i = 0; i < RATES.length; i++) {
+                born.add(new Trajectory(fault, RATES[i], onset, Math.min(Trajectory.MOST_SEVERE, RATES[i] * since),
+                        log + LOG_RATE_SHARES[i], parent.mean));
+            }
+            for (double step : STEPS) {
+                born.add(new Trajectory(fault, 0, onset, step, log + LOG_STEP_SHARE, parent.mean));
+            }
+        }
+    }
+
+    /** Work resets what it resets; a cured fault grows again at its own rate, one that came as a step is gone. */
+    void work(Set<Work> done) {
+        for (int i = 0; i < trajectories.size(); i++) {
+            Trajectory t = trajectories.get(i);
+            if (t.fault != null && cures(done, t.fault)) {
+                t.severity = 0;
+                if (t.rate == 0) {
+                    trajectories.set(i, new Trajectory(null, 0, t.onset, 0, t.logWeight, t.mean));
+                }
+            }
+        }
+        normalise();
+    }
+
+    static boolean cures(Set<Work> done, Fault fault) {
+        return switch (fault) {
+            case CONDENSER_COIL -> done.contains(Work.CONDENSER_COIL);
+            case EVAPORATOR_COIL -> done.contains(Work.EVAPORATOR_COIL);
+            case FILTER -> done.contains(Work.FILTER);
+            case REFRIGERANT, COMPRESSOR -> done.contains(Work.SEALED_SYSTEM);
+            case CAPACITOR -> done.contains(Work.CAPACITOR);
+            case DIVIDER -> done.contains(Work.DIVIDER);
+            case FAN_DRAG -> done.contains(Work.FAN_MOTOR);
+        };
+    }
+
+    /** Drops what no longer matters and scales the weights to add up to one. */
+    void normalise() {
+        double best = Double.NEGATIVE_INFINITY;
+        for (Trajectory trajectory : trajectories) {
+            best = Math.max(best, trajectory.logWeight);
+        }
+        double reach = reach(best);
+        List<Trajectory> kept = new ArrayList<>(MOST + 40);
+        for (Trajectory trajectory : trajectories) {
+            if (best - trajectory.logWeight < reach) {
+                kept.add(trajectory);
+            }
+        }
+        trajectories = kept;
+        scale();
+    }
+
+    /** How far below the best a history may lie, so that about {@link #MOST} stay: by counting them in steps of a tenth. */
+    private double reach(double best) {
+        int[] counts = new int[(int) (LOG_NEGLIGIBLE * STEPS_PER_UNIT) + 1];
+        for (Trajectory trajectory : trajectories) {
+            double below = (best - trajectory.logWeight) * STEPS_PER_UNIT;
+            if (below < counts.length) {
+                counts[(int) below]++;
+            }
+        }
+        int sum = 0;
+        for (int step = 0; step < counts.length; step++) {
+            sum += counts[step];
+            if (sum > MOST) {
+                return (step + 1.0) / STEPS_PER_UNIT;
+            }
+        }
+        return LOG_NEGLIGIBLE;
+    }
+
+    /** Scales the weights to add up to one. */
+    void scale() {
+        double best = Double.NEGATIVE_INFINITY;
+        for (Trajectory trajectory : trajectories) {
+            best = Math.max(best, trajectory.logWeight);
+        }
+        double sum = 0;
+        for (Trajectory trajectory : trajectories) {
+            trajectory.weight = Math.exp(trajectory.logWeight - best);
+            sum += trajectory.weight;
+        }
+        double logSum = best + Math.log(sum);
+        for (Trajectory trajectory : trajectories) {
+            trajectory.weight /= sum;
+            trajectory.logWeight -= logSum;
+        }
+    }
+}

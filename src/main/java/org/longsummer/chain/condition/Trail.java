@@ -1,0 +1,103 @@
+package org.longsummer.chain.condition;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.longsummer.chain.departure.Channel;
+import org.longsummer.chain.departure.Departure;
+import org.longsummer.chain.screening.Field;
+import org.longsummer.chain.visit.Readings;
+import org.longsummer.chain.visit.Visit;
+import org.longsummer.quantity.Current;
+import org.longsummer.quantity.Quantity;
+import org.longsummer.quantity.TemperatureDifference;
+
+/** Remembers what each reading of each visit said about every fault, so that a verdict can name its reasons. */
+final class Trail {
+    private static final double WORTH_SAYING = 0.5;
+    private static final int MOST = 8;
+
+    private final List<Entry> entries = new ArrayList<>();
+
+    Trail copy() {
+        Trail copy = new Trail();
+        copy.entries.addAll(entries);
+        return copy;
+    }
+
+    /** What one visit's readings say, weighed before they move anything. */
+    void note(Weighing weighing, Departure departure) {
+        Visit visit = departure.screening().visit();
+        for (Channel channel : Channel.values()) {
+            if (weighing.observation.present()[channel.ordinal()]) {
+                double[] weights = weights(weighing, t -> Math.exp(weighing.single(t, channel.ordinal())));
+                entries.add(entry(visit, channel, weights, departure, weighing));
+            }
+        }
+        for (Looks.Look look : weighing.looks) {
+            double[] weights = weights(weighing, t -> look.likelihood().of(t.isSound() ? null : t.fault, t.severity));
+            entries.add(new Entry(visit, look.field(), weights, look.seen(), Optional.empty(), Optional.empty(), look.words()));
+        }
+    }
+
+    private static Entry entry(Visit visit, Channel channel, double[] weights, Departure departure, Weighing weighing) {
+        Readings readings = visit.readings();
+        return switch (channel) {
+            case SPLIT -> new Entry(visit, Field.SUPPLY_DRY_BULB, weights, readings.split().map(q -> q),
+                    departure.expectedSplit().map(e -> e.value()), departure.expectedSplit().map(e -> e.standardUncertainty()), "split");
+            case AMPS -> new Entry(visit, Field.AMPS, weights, readings.amps().map(q -> q), departure.expectedAmps().map(e -> e.value()),
+                    departure.expectedAmps().map(e -> e.standardUncertainty()), "amps");
+            case CONDENSER_RISE -> {
+                double rise = Math.exp(weighing.observation.values()[2] + weighing.observation.lnExpected()[2]);
+                double expected = Math.exp(weighing.observation.lnExpected()[2] + weighing.soundUnit(channel).value());
+                yield new Entry(visit, Field.CONDENSER_LEAVING, weights, Optional.of(new TemperatureDifference(rise)),
+                        Optional.of(new TemperatureDifference(expected)),
+                        Optional.of(new TemperatureDifference(expected * weighing.soundUnit(channel).standardUncertainty())),
+                        "rise of the air through the condenser");
+            }
+            case FAN_ONLY -> {
+                double expected = Math.exp(weighing.observation.lnExpected()[3] + weighing.soundUnit(channel).value());
+                yield new Entry(visit, Field.FAN_ONLY_AMPS, weights, readings.fanOnlyAmps().map(q -> q),
+                        Optional.of(new Current(expected)),
+                        Optional.of(new Current(expected * weighing.soundUnit(channel).standardUncertainty())), "fan-only amps");
+            }
+        };
+    }
+
+    private interface LikelihoodUnder {
+        double of(Trajectory trajectory);
+    }
+
+    /** By condition: ln of the mean likelihood under it over that of a sound unit. */
+    private static double[] weights(Weighing weighing, LikelihoodUnder likelihood) {
+        double[] sum = new double[Condition.OTHER.ordinal() + 1];
+        double[] weight = new double[sum.length];
+        for (Trajectory t : weighing.lattice.trajectories()) {
+            int c = t.condition().ordinal();
+            sum[c] += t.weight * likelihood.of(t);
+            weight[c] += t.weight;
+        }
+        double[] logs = new double[sum.length];
+        double none = weight[0] > 0 ? Math.log(sum[0] / weight[0] + 1e-300) : 0;
+        for (int c = 1; c < sum.length; c++) {
+            logs[c] = weight[c] > 0 ? Math.max(-6, Math.min(6, Math.log(sum[c] / weight[c] + 1e-300) - none)) : 0;
+        }
+        return logs;
+    }
+
+    /** The strongest reasons for and against one fault, strongest first. */
+    List<Evidence> about(Condition fault) {
+        List<Evidence> all = new ArrayList<>();
+        for (Entry e : entries) {
+            double weight = e.weights[fault.ordinal()];
+            if (Math.abs(weight) >= WORTH_SAYING) {
+                all.add(new Evidence(e.visit.id(), e.visit.localDay(), e.field, fault, weight, e.seen, e.expected, e.expectedU, e.words));
+            }
+        }
+        all.sort((a, b) -> Double.compare(Math.abs(b.weight()), Math.abs(a.weight())));
+        return List.copyOf(all.subList(0, Math.min(MOST, all.size())));
+    }
+
+    private record Entry(Visit visit, Field field, double[] weights, Optional<Quantity> seen, Optional<Quantity> expected,
+            Optional<Quantity> expectedU, String words) {}
+}

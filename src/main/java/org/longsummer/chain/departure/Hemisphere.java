@@ -1,0 +1,26 @@
+package org.longsummer.chain.departure;
+
+import org.longsummer.chain.season.Climate;
+import org.longsummer.chain.season.SeasonClock;
+import org.longsummer.chain.visit.Visit;
+
+/**
+ * On which half of the earth a unit's summers fall, by the months in which it is checked; northern until shown otherwise.
+ *
+ * @param northern visits from May to September
+ * @param southern visits from November to March
+ */
+public record Hemisphere(int northern, int southern) {
+    public static final Hemisphere UNSEEN = new Hemisphere(0, 0);
+    private static final SeasonClock SOUTHERN = new SeasonClock(Climate.SOUTHERN);
+
+    public Hemisphere seen(Visit visit) {
+        int month = visit.localDay().getMonthValue();
+        return month >= 5 && month <= 9 ? new Hemisphere(northern + 1, southern)
+                : month >= 11 || month <= 3 ? new Hemisphere(northern, southern + 1) : this;
+    }
+
+    public SeasonClock clock() {
+        return southern > northern ? SOUTHERN : SeasonClock.NORTHERN;
+    }
+}

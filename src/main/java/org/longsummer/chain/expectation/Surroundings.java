@@ -1,0 +1,28 @@
+package org.longsummer.chain.expectation;
+
+import org.longsummer.quantity.Temperature;
+import org.longsummer.science.moistair.MoistAir;
+import org.longsummer.science.uncertainty.Uncertain;
+
+/**
+ * The conditions of a visit as the unit felt them, each with its standard uncertainty: readings merged with what else is known.
+ *
+ * @param returnAir air entering the evaporator
+ * @param returnDryBulbU of its dry bulb, K
+ * @param lnHumidityU of the natural logarithm of its humidity ratio
+ * @param humidityRead a humidity was read at the visit
+ * @param condenserAir air entering the condenser
+ * @param condenserAirU K
+ * @param voltageRatio volts under load over rated volts, with its standard uncertainty
+ * @param sunHeight sine of the sun's height
+ * @param ductGain share of the way from supply to ceiling temperature that the air warms before it is read
+ * @param cavity temperature of the ceiling around the ducts
+ */
+public record Surroundings(MoistAir returnAir, double returnDryBulbU, double lnHumidityU, boolean humidityRead,
+        Temperature condenserAir, double condenserAirU, Uncertain voltageRatio, double sunHeight, double ductGain, Temperature cavity) {
+
+    /** Return dew point, the humidity that a unit's slope is learned against. */
+    public Temperature returnDewPoint() {
+        return returnAir.dewPoint();
+    }
+}

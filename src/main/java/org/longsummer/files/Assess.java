@@ -1,0 +1,75 @@
+package org.longsummer.files;
+
+import java.io.IOException;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.longsummer.chain.Assessment;
+import org.longsummer.chain.visit.Unit;
+import org.longsummer.chain.visit.Visit;
+import org.longsummer.store.FleetUnit;
+
+/** Files in, verdicts out, without a store. */
+public final class Assess {
+
+    private Assess() {}
+
+    /**
+     * Judges all visits of a file and writes one row each, unit by unit in order of time; the order of the rows in the files does not matter.
+     *
+     * @param out is there whole or not at all
+     * @throws FileRefused when something in the files has no meaning; nothing is written
+     * @throws IOException when a file cannot be read or written
+     */
+    public static void run(Path unitsFile, Path visitsFile, Path out, Findings findings, Progress progress)
+            throws FileRefused, IOException {
+        Map<String, FleetUnit> fleet = UnitsFile.read(unitsFile, id -> Optional.empty(), findings);
+        List<Visit> visits = new ArrayList<>();
+        boolean unitsAreSound = findings.count() == 0;
+        VisitsFile.read(visitsFile, id -> !unitsAreSound || fleet.containsKey(id), findings, visit -> {
+            visits.add(visit);
+            progress.step("visits read");
+        });
+        findings.refuseIfAny();
+        Map<String, Unit> units = new HashMap<>();
+        fleet.forEach((id, unit) -> units.put(id, unit.unit()));
+        write(out, file -> Assessment.ofFleet(units, visits, verdict -> {
+            file.add(verdict);
+            progress.step("visits judged");
+        }));
+    }
+
+    /** Writes a file that is there whole or not at all; what is no plain file, such as a pipe, is written as it is. */
+    private static void write(Path out, Consumer<VerdictsFile> rows) throws IOException {
+        if (Files.exists(out) && !Files.isRegularFile(out)) {
+            try (VerdictsFile file = new VerdictsFile(out)) {
+                rows.accept(file);
+            }
+            return;
+        }
+        Path unfinished = out.resolveSibling(out.getFileName() + ".part");
+        try {
+            try (VerdictsFile file = new VerdictsFile(unfinished)) {
+                rows.accept(file);
+            }
+            moveInto(unfinished, out);
+        } finally {
+            Files.deleteIfExists(unfinished);
+        }
+    }
+
+    private static void moveInto(Path unfinished, Path out) throws IOException {
+        try {
+            Files.move(unfinished, out, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
+        } catch (AtomicMoveNotSupportedException e) {
+            Files.move(unfinished, out, StandardCopyOption.REPLACE_EXISTING);
+        }
+    }
+}

@@ -1,0 +1,61 @@
+package org.longsummer.files;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Optional;
+import org.longsummer.store.FleetUnit;
+import org.longsummer.store.Intake;
+import org.longsummer.store.Store;
+
+/** Takes a fleet's files into a store: wholly or not at all. The files are read twice, first to find every problem. */
+public final class Import {
+    private Import() {}
+
+    /**
+     * Takes units and visits in and judges what changed. Taking the same files in again changes nothing.
+     *
+     * @param unitsFile absent when all units are in the store already
+     * @param visitsFile absent when there are only units
+     * @param savedBy who hands the files over; empty when nobody is signed in
+     * @throws FileRefused when something in the files has no meaning or contradicts what is stored; nothing is taken in
+     * @throws IOException when a file cannot be read; nothing is taken in
+     */
+    public static Intake.Report run(Store store, Optional<Path> unitsFile, Optional<Path> visitsFile, String savedBy, Findings findings,
+            Progress progress) throws FileRefused, IOException {
+        boolean isEmpty = store.units().count() == 0;
+        Map<String, FleetUnit> units = unitsFile.isEmpty() ? Map.of()
+                : UnitsFile.read(unitsFile.get(), id -> isEmpty ? Optional.empty() : store.units().find(id), findings);
+        boolean unitsAreSound = findings.count() == 0;
+        if (visitsFile.isPresent()) {
+            VisitsFile.read(visitsFile.get(), id -> !unitsAreSound || units.containsKey(id) || store.units().find(id).isPresent(),
+                    findings, visit -> progress.step("visits read"));
+        }
+        findings.refuseIfAny();
+        Intake.Report report = store.judging().<IOException>takeIn(intake -> {
+            units.values().forEach(intake::unit);
+            if (visitsFile.isPresent()) {
+                store(visitsFile.get(), savedBy, intake, progress);
+            }
+        }, unitId -> progress.step("units judged"));
+        refuseTaken(report, visitsFile, findings);
+        return report;
+    }
+
+    private static void store(Path visitsFile, String savedBy, Intake intake, Progress progress) throws IOException {
+        Findings second = new Findings();
+        VisitsFile.readEntries(visitsFile, id -> true, savedBy, second, entry -> {
+            intake.visit(entry);
+            progress.step("visits stored");
+        });
+        if (second.count() > 0) {
+            throw new IOException(visitsFile + " was changed while it was read");
+        }
+    }
+
+    private static void refuseTaken(Intake.Report report, Optional<Path> visitsFile, Findings findings) throws FileRefused {
+        report.idsTaken().forEach(id -> findings.add(new Problem(String.valueOf(visitsFile.orElseThrow().getFileName()), 0, "visit_id",
+                id, "another visit is stored under this id; give this one an id of its own, or correct the stored one on its unit's page")));
+        findings.refuseIfAny();
+    }
+}

@@ -1,0 +1,172 @@
+package org.longsummer.files;
+
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.DoubleFunction;
+import java.util.function.UnaryOperator;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.longsummer.quantity.Temperature;
+
+/** The texts of one row, read as what they stand for; what cannot be read is noted as a problem. */
+final class Row {
+    private static final Pattern NUMBER = Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d{1,3})?");
+    private static final Pattern DECIMAL_COMMA = Pattern.compile("[+-]?\\d*,\\d+");
+    /** No meter shows as much; it would only be a mistyped text. */
+    private static final double LARGEST = 1e9;
+
+    private final String file;
+    private final long number;
+    private final UnaryOperator<String> texts;
+    private final boolean decimalCommas;
+    private final Findings findings;
+    private boolean sound = true;
+
+    /**
+     * @param file name of the file, for problems
+     * @param number row as a spreadsheet counts it
+     * @param texts text by column; null or blank where there is none
+     * @param decimalCommas whether {@code 72,8} is a number
+     * @param findings where problems go
+     */
+    Row(String file, long number, UnaryOperator<String> texts, boolean decimalCommas, Findings findings) {
+        this.file = file;
+        this.number = number;
+        this.texts = texts;
+        this.decimalCommas = decimalCommas;
+        this.findings = findings;
+    }
+
+    long number() {
+        return number;
+    }
+
+    /** Nothing was wrong so far. */
+    boolean isSound() {
+        return sound;
+    }
+
+    /** The text without surrounding blanks; empty when there is none. */
+    String text(String column) {
+        String text = texts.apply(column);
+        return text == null ? "" : text.strip();
+    }
+
+    /** A text that people wrote, without the mark that keeps spreadsheets from running it. */
+    String words(String column) {
+        return Cell.unescaped(text(column));
+    }
+
+    void problem(String column, String given, String remedy) {
+        sound = false;
+        findings.add(new Problem(file, number, column, given, remedy));
+    }
+
+    /** A text that must be there. */
+    String required(String column, String remedy) {
+        String text = words(column);
+        if (text.isEmpty()) {
+            problem(column, "", remedy);
+        }
+        return text;
+    }
+
+    <T> Optional<T> quantity(String column, DoubleFunction<T> make) {
+        String text = text(column);
+        if (text.isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<Double> value = decimal(text);
+        if (value.isEmpty()) {
+            problem(column, text, DECIMAL_COMMA.matcher(text).matches()
+                    ? "write the number with a decimal point, such as 12.4"
+                    : "write a number such as 12.4, or leave it empty when it was not read");
+        }
+        return value.map(make::apply);
+    }
+
+    private Optional<Double> decimal(String text) {
+        String pointed = decimalCommas && DECIMAL_COMMA.matcher(text).matches() ? text.replace(',', '.') : text;
+        if (!NUMBER.matcher(pointed).matches()) {
+            return Optional.empty();
+        }
+        double value = Double.parseDouble(pointed);
+        return Math.abs(value) < LARGEST ? Optional.of(value) : Optional.empty();
+    }
+
+    /** A temperature in whichever of its two columns, {@code _f} or {@code _c}, it was given. */
+    Optional<Temperature> temperature(String stem) {
+        Optional<Temperature> fahrenheit = quantity(stem + "_f", Temperature::fahrenheit);
+        Optional<Temperature> celsius = quantity(stem + "_c", Temperature::celsius);
+        if (fahrenheit.isPresent() && celsius.isPresent()) {
+            problem(stem + "_c", text(stem + "_c"), stem + "_f is given too; leave one of the two empty");
+        }
+        return fahrenheit.or(() -> celsius);
+    }
+
+    <E extends Enum<E>> E choice(String column, Class<E> type, E whenEmpty) {
+        String text = text(column);
+        if (text.isEmpty()) {
+            return whenEmpty;
+        }
+        for (E value : type.getEnumConstants()) {
+            if (value != whenEmpty && word(value).equalsIgnoreCase(text)) {
+                return value;
+            }
+        }
+        problem(column, text, "write one of " + words(type, whenEmpty) + ", or leave it empty when it is not known");
+        return whenEmpty;
+    }
+
+    static String word(Enum<?> value) {
+        return value.name().toLowerCase(Locale.ROOT);
+    }
+
+    private static <E extends Enum<E>> String words(Class<E> type, E whenEmpty) {
+        return Arrays.stream(type.getEnumConstants()).filter(value -> value != whenEmpty).map(Row::word)
+                .collect(Collectors.joining(", "));
+    }
+
+    Optional<Boolean> yesOrNo(String column) {
+        String text = text(column).toLowerCase(Locale.ROOT);
+        switch (text) {
+            case "": return Optional.empty();
+            case "yes", "true", "1": return Optional.of(true);
+            case "no", "false", "0": return Optional.of(false);
+            default:
+                problem(column, text(column), "write yes or no, or leave it empty when it is not known");
+                return Optional.empty();
+        }
+    }
+
+    Optional<LocalDate> day(String column) {
+        String text = text(column);
+        if (text.isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(LocalDate.parse(text));
+        } catch (DateTimeException e) {
+            problem(column, text, "write the day as year-month-day, such as 2024-05-11, or leave it empty when it is not known");
+            return Optional.empty();
+        }
+    }
+
+    /** A moment with its offset from UTC, which must be there. */
+    Optional<OffsetDateTime> moment(String column) {
+        String text = text(column);
+        try {
+            if (!text.isEmpty()) {
+                return Optional.of(OffsetDateTime.parse(text.replaceFirst("^(\\S{10})\\s+", "$1T")));
+            }
+        } catch (DateTimeException e) {
+            // named below, with the missing ones
+        }
+        problem(column, text, "write day, time and offset from UTC, such as 2024-05-11T12:46:00-07:00; without a time a visit cannot be placed");
+        return Optional.empty();
+    }
+}

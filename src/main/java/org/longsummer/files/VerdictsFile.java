@@ -1,0 +1,80 @@
+package org.longsummer.files;
+
+import de.siegmar.fastcsv.writer.CsvWriter;
+import de.siegmar.fastcsv.writer.LineDelimiter;
+import java.io.Closeable;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import org.longsummer.chain.condition.Condition;
+import org.longsummer.chain.condition.Verdict;
+import org.longsummer.chain.departure.ExpectedAmps;
+import org.longsummer.chain.departure.ExpectedSplit;
+import org.longsummer.chain.visit.Visit;
+import org.longsummer.quantity.Decimal;
+
+/** A {@code verdicts.csv}, written row by row. */
+public final class VerdictsFile implements Closeable {
+    static final List<String> COLUMNS = List.of("visit_id", "unit_id", "visited_at", "flag", "condition", "p_steady",
+            "p_condenser_fouling", "p_evaporator_fouling", "p_refrigerant_loss", "p_compressor_wear", "p_capacitor_weak",
+            "p_air_recirculation", "p_other", "p_impact", "expected_split_f", "expected_split_u_f", "expected_amps", "expected_amps_u",
+            "limit_on_p10", "limit_on_p50", "limit_on_p90");
+    private static final int PROBABILITY_DECIMALS = 5;
+    private static final int READING_DECIMALS = 3;
+    private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm:ssxxx");
+
+    private final CsvWriter writer;
+
+    /** @throws IOException when the file cannot be written */
+    public VerdictsFile(Path file) throws IOException {
+        writer = CsvWriter.builder().lineDelimiter(LineDelimiter.LF).bufferSize(1 << 16).build(file, StandardCharsets.UTF_8);
+        writer.writeRecord(COLUMNS);
+    }
+
+    /** Appends one row. */
+    public void add(Verdict verdict) {
+        writer.writeRecord(cells(verdict));
+    }
+
+    @Override
+    public void close() throws IOException {
+        writer.close();
+    }
+
+    private static List<String> cells(Verdict verdict) {
+        Visit visit = verdict.visit();
+        List<String> cells = new ArrayList<>(COLUMNS.size());
+        cells.add(Cell.escaped(visit.id()));
+        cells.add(Cell.escaped(visit.unitId()));
+        cells.add(MOMENT.format(visit.at().atOffset(visit.offset())));
+        cells.add(verdict.state().word());
+        cells.add(verdict.condition().word());
+        cells.add(probability(verdict.probabilities().of(Condition.NONE)));
+        Condition.six().forEach(condition -> cells.add(probability(verdict.probabilities().of(condition))));
+        cells.add(probability(verdict.probabilities().of(Condition.OTHER)));
+        cells.add(probability(verdict.probabilityOfImpact()));
+        addExpected(cells, verdict);
+        cells.addAll(List.of("", "", ""));
+        return cells;
+    }
+
+    private static void addExpected(List<String> cells, Verdict verdict) {
+        ExpectedSplit split = verdict.departure().expectedSplit().orElse(null);
+        ExpectedAmps amps = verdict.departure().expectedAmps().orElse(null);
+        cells.add(split == null ? "" : reading(split.value().fahrenheit()));
+        cells.add(split == null ? "" : reading(split.standardUncertainty().fahrenheit()));
+        cells.add(amps == null ? "" : reading(amps.value().amperes()));
+        cells.add(amps == null ? "" : reading(amps.standardUncertainty().amperes()));
+    }
+
+    private static String probability(double probability) {
+        return Decimal.text(probability, PROBABILITY_DECIMALS);
+    }
+
+    private static String reading(double number) {
+        return Decimal.text(number, READING_DECIMALS);
+    }
+}

@@ -1,0 +1,101 @@
+package org.longsummer.files;
+
+import de.siegmar.fastcsv.writer.CsvWriter;
+import de.siegmar.fastcsv.writer.LineDelimiter;
+import java.io.Closeable;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.function.Consumer;
+import java.util.function.Predicate;
+import org.longsummer.chain.visit.Visit;
+import org.longsummer.store.Entry;
+
+/** A {@code visits.csv}. */
+public final class VisitsFile {
+    private VisitsFile() {}
+
+    /**
+     * Hands over all visits that can be read, in the order of the file, with what was typed.
+     *
+     * @param isKnown whether there is a unit of an id
+     * @param savedBy whose file it is; empty when nobody is signed in
+     * @param findings receives what could not be read
+     * @throws IOException when the file cannot be read
+     */
+    public static void readEntries(Path file, Predicate<String> isKnown, String savedBy, Findings findings, Consumer<Entry> entries)
+            throws IOException {
+        Ids ids = new Ids();
+        Sheet.read(file, VisitColumns.LAYOUT, findings, row ->
+                ids.read(row, isKnown, visit -> entries.accept(Entry.of(visit, VisitColumns.typed(row), savedBy))));
+    }
+
+    /** Hands over all visits that can be read, in the order of the file, for judging alone. */
+    public static void read(Path file, Predicate<String> isKnown, Findings findings, Consumer<Visit> visits) throws IOException {
+        Ids ids = new Ids();
+        Sheet.read(file, VisitColumns.LAYOUT, findings, row -> ids.read(row, isKnown, visits));
+    }
+
+    /**
+     * Opens a file to be written; it is replaced when it is there.
+     *
+     * @throws IOException when it cannot be written
+     */
+    public static Writer writer(Path file) throws IOException {
+        return new Writer(file);
+    }
+
+    /** Writes visits row by row so that reading the file gives the same visits, as typed. The instruments are not written. */
+    public static final class Writer implements Closeable {
+        private final CsvWriter csv;
+
+        private Writer(Path file) throws IOException {
+            csv = CsvWriter.builder().lineDelimiter(LineDelimiter.LF).bufferSize(1 << 16).build(file, StandardCharsets.UTF_8);
+            csv.writeRecord(VisitColumns.LAYOUT.known());
+        }
+
+        public void add(Entry entry) {
+            csv.writeRecord(VisitColumns.cells(entry));
+        }
+
+        @Override
+        public void close() throws IOException {
+            csv.close();
+        }
+    }
+
+    /** Sees that each visit has an id of its own; a file without ids gets ids that are the same each time it is read. */
+    private static final class Ids {
+        private final Map<String, Long> rows = new HashMap<>();
+
+        void read(Row row, Predicate<String> isKnown, Consumer<Visit> visits) {
+            String unitId = row.words("unit_id");
+            if (!unitId.isEmpty() && !isKnown.test(unitId)) {
+                row.problem("unit_id", unitId, "no unit has this id; add it to the units or correct it here");
+            }
+            VisitColumns.read(row, id(row, unitId)).ifPresent(visits);
+        }
+
+        private String id(Row row, String unitId) {
+            String given = row.words("visit_id");
+            if (given.isEmpty()) {
+                return made(unitId + "@" + row.text("visited_at"), row.number());
+            }
+            Long earlier = rows.putIfAbsent(given, row.number());
+            if (earlier != null) {
+                row.problem("visit_id", given, "row " + earlier + " has the same id; give each visit its own");
+            }
+            return given;
+        }
+
+        private String made(String base, long row) {
+            String id = base;
+            for (int copy = 2; rows.putIfAbsent(id, row) != null; copy++) {
+                id = base + "#" + copy;
+            }
+            return id;
+        }
+    }
+}

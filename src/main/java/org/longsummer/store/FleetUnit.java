@@ -1,0 +1,46 @@
+package org.longsummer.store;
+
+import java.time.LocalDate;
+import java.util.Locale;
+import java.util.Optional;
+import org.longsummer.chain.visit.Unit;
+
+/**
+ * A unit as a fleet keeps it: what the chain judges it by, and what people need to find and own it. Texts are empty when not known.
+ *
+ * @param unit what the chain judges it by
+ * @param make maker on the plate
+ * @param model model on the plate
+ * @param serial serial number as written
+ * @param vehicle the vehicle it sits on
+ * @param roofPosition where on the roof: front, rear ...
+ * @param owner whose it is
+ * @param warrantyUntil last day of the warranty, where known
+ * @param duty in service, laid up or sold
+ */
+public record FleetUnit(Unit unit, String make, String model, String serial, String vehicle, String roofPosition, String owner,
+        Optional<LocalDate> warrantyUntil, Duty duty) {
+
+    /** Whether a unit is looked after now. */
+    public enum Duty { IN_SERVICE, OUT_OF_SERVICE, SOLD }
+
+    /** A unit of which nothing more is known, in service. */
+    public static FleetUnit of(Unit unit) {
+        return new FleetUnit(unit, "", "", "", "", "", "", Optional.empty(), Duty.IN_SERVICE);
+    }
+
+    public String id() {
+        return unit.id();
+    }
+
+    /** Serial numbers that look alike when written by hand have the same key: O and 0, I and 1, S and 5, any case, no spaces. */
+    public static String serialKey(String serial) {
+        return serial.toUpperCase(Locale.ROOT).replaceAll("[\\s\\p{Punct}]", "").replace('O', '0').replace('I', '1').replace('S', '5');
+    }
+
+    /** What a search by text looks in, in lower case. */
+    String searchText() {
+        return String.join("\n", unit.id(), unit.label(), serial, serialKey(serial), vehicle, roofPosition, owner, make, model)
+                .toLowerCase(Locale.ROOT);
+    }
+}

@@ -1,0 +1,194 @@
+package org.longsummer.store;
+
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.Jdbi;
+import org.longsummer.chain.Assessment;
+import org.longsummer.chain.condition.Verdict;
+import org.longsummer.chain.learning.Closings;
+import org.longsummer.chain.visit.Unit;
+import org.longsummer.chain.visit.Visit;
+
+/**
+ * Saves visits and judges their units again by replaying all that counts. A visit, the verdicts it changes and its unit's standing are
+ * on disk together or not at all.
+ */
+public final class Judging {
+    private static final int UNITS_AT_ONCE = 100;
+
+    private final Jdbi reader;
+    private final Jdbi writer;
+    private final LearnedLevels learned;
+    private final Clock clock;
+
+    Judging(Jdbi reader, Jdbi writer, LearnedLevels learned, Clock clock) {
+        this.reader = reader;
+        this.writer = writer;
+        this.learned = learned;
+        this.clock = clock;
+    }
+
+    /** Saves a visit or a correction. Once this returns {@link Saving.Stored}, it is on disk. */
+    public Saving save(Entry entry) {
+        Entry exact = entry.toMilliseconds();
+        return writer.inTransaction(handle -> obstacle(handle, exact).orElseGet(() -> {
+            LearnedLevels.Closed closed = closed(handle);
+            Visits.append(handle, List.of(exact), receipt(closed));
+            List<Verdict> verdicts = judge(handle, Units.find(handle, exact.visit().unitId()).orElseThrow().unit(),
+                    closed.closings());
+            return new Saving.Stored(verdictOf(verdicts, exact.visit().id()).orElseThrow());
+        }));
+    }
+
+    /** Marks a visit as no longer counting. */
+    public Withdrawing withdraw(String visitId, String by, String reason) {
+        return writer.inTransaction(handle -> {
+            Optional<RecordedVisit> stored = Visits.find(handle, visitId);
+            if (stored.isEmpty()) {
+                return Withdrawing.UNKNOWN_VISIT;
+            }
+            if (!stored.get().counts()) {
+                return Withdrawing.NO_LONGER_COUNTED;
+            }
+            Visits.withdraw(handle, visitId, new Withdrawal(by, clock.instant().truncatedTo(ChronoUnit.MILLIS), reason));
+            judge(handle, Units.find(handle, stored.get().visit().unitId()).orElseThrow().unit(), closed(handle).closings());
+            return Withdrawing.WITHDRAWN;
+        });
+    }
+
+    /** What became of a wish to withdraw a visit. */
+    public enum Withdrawing { WITHDRAWN, NO_LONGER_COUNTED, UNKNOWN_VISIT }
+
+    /** Judges one unit again, for example after its plate was changed. */
+    public void judgeAgain(String unitId) {
+        writer.useTransaction(handle -> Units.find(handle, unitId)
+                .ifPresent(unit -> judge(handle, unit.unit(), closed(handle).closings())));
+    }
+
+    /** The verdicts of a unit with all their reasons, in order of time; nothing is written. */
+    public List<Verdict> verdicts(String unitId) {
+        return reader.inTransaction(handle -> {
+            Closings closings = learned.known(handle).closings();
+            return Units.find(handle, unitId).map(unit -> Assessment.ofUnit(unit.unit(), Visits.current(handle, unitId), closings))
+                    .orElse(List.of());
+        });
+    }
+
+    /**
+     * What a visit would say if it were saved now; nothing is written. A visit of the same id takes the stored one's place.
+     *
+     * @return empty when its unit is not known
+     */
+    public Optional<Verdict> preview(Visit visit) {
+        return reader.inTransaction(handle -> Units.find(handle, visit.unitId()).flatMap(unit -> {
+            List<Visit> visits = new ArrayList<>(Visits.current(handle, visit.unitId()));
+            visits.removeIf(stored -> stored.id().equals(visit.id()));
+            visits.add(visit);
+            return verdictOf(Assessment.ofUnit(unit.unit(), visits, learned.known(handle).closings()), visit.id());
+        }));
+    }
+
+    /**
+     * Takes in many units and visits in one transaction, with everything judged.
+     *
+     * @param unitJudged told the id of each unit that was judged
+     * @throws X when the source does; nothing is taken in
+     */
+    public <X extends Exception> Intake.Report takeIn(Intake.Source<X> source, Consumer<String> unitJudged) throws X {
+        return writer.inTransaction(handle -> {
+            Intake intake = new Intake(handle, receipt(learned.known(handle)));
+            source.into(intake);
+            if (intake.isRefused()) {
+                handle.rollback();
+                return intake.report();
+            }
+            Closings closings = intake.isHistory() ? learnedAnew(handle) : closed(handle).closings();
+            judge(handle, intake.isHistory() ? Units.idsOfVisited(handle) : intake.unitsToJudge(), closings, unitJudged);
+            return intake.report();
+        });
+    }
+
+    private Receipt receipt(LearnedLevels.Closed closed) {
+        return new Receipt(clock.instant(), closed.generation(), closed.through());
+    }
+
+    /** What was learned until yesterday; closes what is still open. */
+    private LearnedLevels.Closed closed(Handle handle) {
+        LocalDate today = LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC);
+        LearnedLevels.Closed known = learned.known(handle);
+        if (known.through().filter(through -> !through.isBefore(today.minusDays(1))).isPresent()) {
+            return known;
+        }
+        LearnedLevels.Closed closed = OpenDays.closeBefore(handle, today, LearnedLevels.read(handle));
+        learned.publishAfterCommit(handle, closed);
+        return closed;
+    }
+
+    private Closings learnedAnew(Handle handle) {
+        LocalDate today = LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC);
+        LearnedLevels.Closed begun = LearnedLevels.beginGeneration(handle, learned.known(handle).generation() + 1);
+        LearnedLevels.Closed closed = OpenDays.closeBefore(handle, today, begun);
+        learned.publishAfterCommit(handle, closed);
+        return closed.closings();
+    }
+
+    private static void judge(Handle handle, List<String> unitIds, Closings closings, Consumer<String> unitJudged) {
+        for (int from = 0; from < unitIds.size(); from += UNITS_AT_ONCE) {
+            List<String> some = unitIds.subList(from, Math.min(from + UNITS_AT_ONCE, unitIds.size()));
+            judge(handle, Units.among(handle, some).stream().map(FleetUnit::unit).toList(), closings, false);
+            some.forEach(unitJudged);
+        }
+    }
+
+    private static List<Verdict> judge(Handle handle, Unit unit, Closings closings) {
+        return judge(handle, List.of(unit), closings, true).get(unit.id());
+    }
+
+    /** Judges units by what counts now and writes their verdicts and their standings; returns the verdicts by unit. */
+    private static Map<String, List<Verdict>> judge(Handle handle, List<Unit> units, Closings closings, boolean explains) {
+        Map<String, List<Visit>> visits = Visits.currentByUnit(handle, units.stream().map(Unit::id).toList());
+        Map<String, List<Verdict>> verdicts = new LinkedHashMap<>();
+        units.forEach(unit -> {
+            List<Visit> ofUnit = visits.getOrDefault(unit.id(), List.of());
+            verdicts.put(unit.id(), explains ? Assessment.ofUnit(unit, ofUnit, closings)
+                    : Assessment.briefly(unit, ofUnit, closings));
+        });
+        Verdicts.replace(handle, verdicts);
+        Standings.judge(handle, verdicts);
+        return verdicts;
+    }
+
+    private static Optional<Saving> obstacle(Handle handle, Entry entry) {
+        Optional<RecordedVisit> sameId = Visits.find(handle, entry.visit().id());
+        if (sameId.isPresent()) {
+            return Optional.of(sameId.get().entry().hasSameContentAs(entry) ? new Saving.AlreadyStored(sameId.get())
+                    : new Saving.IdTaken(sameId.get()));
+        }
+        if (Units.find(handle, entry.visit().unitId()).isEmpty()) {
+            return Optional.of(new Saving.UnknownUnit(entry.visit().unitId()));
+        }
+        return entry.correction().flatMap(correction -> obstacle(handle, entry, correction.correctsId()));
+    }
+
+    private static Optional<Saving> obstacle(Handle handle, Entry entry, String correctsId) {
+        Optional<RecordedVisit> corrected = Visits.find(handle, correctsId)
+                .filter(stored -> stored.visit().unitId().equals(entry.visit().unitId()));
+        if (corrected.isEmpty()) {
+            return Optional.of(new Saving.UnknownVisit(correctsId));
+        }
+        return corrected.get().counts() ? Optional.empty() : Optional.of(new Saving.NoLongerCounts(corrected.get()));
+    }
+
+    private static Optional<Verdict> verdictOf(List<Verdict> verdicts, String visitId) {
+        return verdicts.stream().filter(verdict -> verdict.visit().id().equals(visitId)).findFirst();
+    }
+}

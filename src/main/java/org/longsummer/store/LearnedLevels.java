@@ -1,0 +1,119 @@
+package org.longsummer.store;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.Jdbi;
+import org.jdbi.v3.core.statement.PreparedBatch;
+import org.longsummer.chain.learning.Closings;
+import org.longsummer.chain.learning.Learned;
+
+/**
+ * What was learned across units, closed at the end of each UTC day; append-only. Kept in memory once read, since every judgement needs
+ * it and only a closing changes it.
+ */
+public final class LearnedLevels {
+    private static final Learned NOTHING = new Learned("", List.of());
+
+    private final Jdbi reader;
+    private volatile Closed known;
+
+    LearnedLevels(Jdbi reader) {
+        this.reader = reader;
+        reload();
+    }
+
+    /**
+     * What was closed.
+     *
+     * @param generation number of the learning from the first day on, from 1
+     * @param through the last UTC day that was closed
+     * @param closings what each day changed
+     */
+    record Closed(int generation, Optional<LocalDate> through, Closings closings) {}
+
+    /** All closings so far; not to be changed. */
+    public Closings all() {
+        return known.closings();
+    }
+
+    /** The last day that was closed. */
+    public Optional<LocalDate> closedThrough() {
+        return known.through();
+    }
+
+    /** What was closed, as this transaction sees it; another program may have closed days meanwhile. */
+    Closed known(Handle handle) {
+        Closed remembered = known;
+        if (remembered.generation() == generation(handle) && remembered.through().equals(through(handle))) {
+            return remembered;
+        }
+        Closed read = read(handle);
+        known = read;
+        return read;
+    }
+
+    private static int generation(Handle handle) {
+        return Settings.read(handle, Settings.GENERATION).map(Integer::parseInt).orElse(1);
+    }
+
+    private static Optional<LocalDate> through(Handle handle) {
+        return Settings.read(handle, Settings.CLOSED_THROUGH).map(LocalDate::parse);
+    }
+
+    /** Takes over what a transaction closed, once it is on disk. */
+    void publishAfterCommit(Handle handle, Closed closed) {
+        handle.afterCommit(() -> known = closed);
+    }
+
+    /** After the rows were removed. */
+    void reload() {
+        known = reader.withHandle(LearnedLevels::read);
+    }
+
+    /** What was closed, as objects of their own that may go on. */
+    static Closed read(Handle handle) {
+        int generation = generation(handle);
+        Map<LocalDate, List<Learned>> byDay = new TreeMap<>();
+        handle.createQuery("select day, learned_key, numbers from closing where generation = :generation order by day, learned_key")
+                .bind("generation", generation)
+                .map((row, context) -> Map.entry(LocalDate.parse(row.getString("day")),
+                        new Learned(row.getString("learned_key"), numbers(row.getString("numbers")))))
+                .useStream(rows -> rows.forEach(row -> {
+                    List<Learned> changes = byDay.computeIfAbsent(row.getKey(), day -> new ArrayList<>());
+                    if (!row.getValue().equals(NOTHING)) {
+                        changes.add(row.getValue());
+                    }
+                }));
+        Closings closings = new Closings();
+        byDay.forEach(closings::add);
+        return new Closed(generation, through(handle), closings);
+    }
+
+    /** Forgets nothing, but learns from the first day on again, from every visit on its own day. */
+    static Closed beginGeneration(Handle handle, int generation) {
+        Settings.write(handle, Settings.GENERATION, Integer.toString(generation));
+        Settings.remove(handle, Settings.CLOSED_THROUGH);
+        return new Closed(generation, Optional.empty(), new Closings());
+    }
+
+    /** Appends what one day's closing changed; a day that changed nothing is noted too, since verdicts name their closing. */
+    static void append(Handle handle, int generation, LocalDate day, List<Learned> changes) {
+        PreparedBatch batch = handle.prepareBatch(
+                "insert into closing (generation, day, learned_key, numbers) values (:generation, :day, :key, :numbers)");
+        List<Learned> rows = changes.isEmpty() ? List.of(NOTHING) : changes;
+        rows.forEach(learned -> batch.bind("generation", generation).bind("day", day.toString()).bind("key", learned.key())
+                .bind("numbers", learned.numbers().stream().map(Object::toString).collect(Collectors.joining(" "))).add());
+        batch.execute();
+    }
+
+    private static List<Double> numbers(String text) {
+        return text.isEmpty() ? List.of() : Arrays.stream(text.split(" ")).map(Double::valueOf).toList();
+    }
+}

@@ -1,0 +1,44 @@
+package org.longsummer.store;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.Optional;
+import org.longsummer.chain.condition.Condition;
+import org.longsummer.chain.condition.State;
+
+/**
+ * How one unit stands: the row of the yard.
+ *
+ * @param unitId the unit
+ * @param label what people call it
+ * @param depot where it stands; empty when unknown
+ * @param vehicle the vehicle it sits on; empty when unknown
+ * @param roofPosition where on the roof; empty when unknown
+ * @param inService whether it is looked after now
+ * @param judged what the last judged visit said; absent when none was ever judged
+ * @param lastVisitId the last visit that counts, judged or not
+ * @param lastVisitAt its moment
+ * @param lastToRetake the last visit is a retake, so {@code judged} is older than it
+ * @param visitCount visits that count
+ * @param nextDueOn day of the next check, where planned
+ */
+public record Standing(String unitId, String label, String depot, String vehicle, String roofPosition, boolean inService,
+        Optional<Judged> judged, Optional<String> lastVisitId, Optional<Instant> lastVisitAt, boolean lastToRetake, int visitCount,
+        Optional<LocalDate> nextDueOn) {
+
+    /**
+     * What the last judged visit said.
+     *
+     * @param visitId that visit
+     * @param at its moment
+     * @param state steady, drifting or act
+     * @param condition the likeliest condition on drifting and act, else none
+     * @param likeliestFault the likeliest fault whatever the state
+     * @param probabilityOfLikeliestFault its probability
+     * @param probabilityOfSteady that no condition is present
+     * @param probabilityOfImpact that capacity or amps are beyond what an owner can accept
+     * @param since likeliest day on which the fault began
+     */
+    public record Judged(String visitId, Instant at, State state, Condition condition, Condition likeliestFault,
+            double probabilityOfLikeliestFault, double probabilityOfSteady, double probabilityOfImpact, Optional<LocalDate> since) {}
+}

@@ -1,0 +1,80 @@
+package org.longsummer.store;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import org.jdbi.v3.core.statement.PreparedBatch;
+import org.jdbi.v3.core.statement.StatementContext;
+import org.longsummer.chain.condition.Condition;
+import org.longsummer.chain.condition.State;
+import org.longsummer.chain.condition.Verdict;
+
+/** A unit's standing as a row; {@code s} is the standing, {@code u} the unit. */
+final class StandingRow {
+    static final String COLUMNS = """
+            s.unit_id, s.label, s.depot, u.vehicle, u.roof_position, s.in_service, s.state, s.condition, s.likeliest_fault, \
+            s.p_likeliest_fault, s.p_steady, s.p_impact, s.since, s.judged_visit_id, s.judged_at_ms, s.last_visit_id, \
+            s.last_visit_at_ms, s.last_to_retake, s.visit_count, s.next_due_on""";
+    static final int NEVER_JUDGED = 1;
+    static final String UPDATE_JUDGED = """
+            update standing set state = :state, state_rank = :rank, condition = :condition, likeliest_fault = :likeliest,
+            p_likeliest_fault = :p_likeliest, p_steady = :p_steady, p_impact = :p_impact, since = :since,
+            judged_visit_id = :judged_id, judged_at_ms = :judged_at, last_visit_id = :last_id, last_visit_at_ms = :last_at,
+            last_to_retake = :retake, visit_count = :count where unit_id = :unit""";
+
+    private StandingRow() {}
+
+    static int rank(State state) {
+        return switch (state) {
+            case ACT -> 3;
+            case DRIFTING -> 2;
+            case STEADY -> 0;
+            case RETAKE -> NEVER_JUDGED;
+        };
+    }
+
+    static PreparedBatch bindJudged(PreparedBatch row, String unitId, List<Verdict> verdicts) {
+        Optional<Verdict> judged = last(verdicts.stream().filter(verdict -> verdict.state() != State.RETAKE).toList());
+        Optional<Verdict> newest = last(verdicts);
+        Optional<Condition> likeliest = judged.map(verdict -> verdict.probabilities().likeliestFault());
+        return row.bind("unit", unitId).bind("count", verdicts.size())
+                .bind("state", judged.map(verdict -> verdict.state().word()))
+                .bind("rank", judged.map(verdict -> rank(verdict.state())).orElse(NEVER_JUDGED))
+                .bind("condition", judged.map(verdict -> verdict.condition().word()))
+                .bind("likeliest", likeliest.map(Condition::word))
+                .bind("p_likeliest", judged.map(verdict -> verdict.probabilities().of(likeliest.orElseThrow())))
+                .bind("p_steady", judged.map(verdict -> verdict.probabilities().of(Condition.NONE)))
+                .bind("p_impact", judged.map(Verdict::probabilityOfImpact).orElse(0.0))
+                .bind("since", judged.flatMap(Verdict::since).map(Object::toString))
+                .bind("judged_id", judged.map(verdict -> verdict.visit().id()))
+                .bind("judged_at", judged.map(verdict -> verdict.visit().at().toEpochMilli()))
+                .bind("last_id", newest.map(verdict -> verdict.visit().id()))
+                .bind("last_at", newest.map(verdict -> verdict.visit().at().toEpochMilli()))
+                .bind("retake", newest.filter(verdict -> verdict.state() == State.RETAKE).isPresent() ? 1 : 0);
+    }
+
+    private static Optional<Verdict> last(List<Verdict> verdicts) {
+        return verdicts.isEmpty() ? Optional.empty() : Optional.of(verdicts.get(verdicts.size() - 1));
+    }
+
+    static Standing read(ResultSet row, StatementContext context) throws SQLException {
+        String depot = row.getString("depot");
+        return new Standing(row.getString("unit_id"), row.getString("label"), depot == null ? "" : depot, row.getString("vehicle"),
+                row.getString("roof_position"), row.getInt("in_service") == 1, judged(row), Column.text(row, "last_visit_id"),
+                Column.moment(row, "last_visit_at_ms"), row.getInt("last_to_retake") == 1, row.getInt("visit_count"),
+                Column.day(row, "next_due_on"));
+    }
+
+    private static Optional<Standing.Judged> judged(ResultSet row) throws SQLException {
+        String visitId = row.getString("judged_visit_id");
+        if (visitId == null) {
+            return Optional.empty();
+        }
+        return Optional.of(new Standing.Judged(visitId, Instant.ofEpochMilli(row.getLong("judged_at_ms")),
+                Column.choice(row, "state", State.class, null), Column.choice(row, "condition", Condition.class, null),
+                Column.choice(row, "likeliest_fault", Condition.class, null), row.getDouble("p_likeliest_fault"),
+                row.getDouble("p_steady"), row.getDouble("p_impact"), Column.day(row, "since")));
+    }
+}

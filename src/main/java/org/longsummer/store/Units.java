@@ -1,0 +1,79 @@
+package org.longsummer.store;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.Jdbi;
+import org.jdbi.v3.core.statement.PreparedBatch;
+import org.longsummer.chain.visit.Unit;
+
+/** The fleet's units. */
+public final class Units {
+    private final Jdbi reader;
+    private final Jdbi writer;
+
+    Units(Jdbi reader, Jdbi writer) {
+        this.reader = reader;
+        this.writer = writer;
+    }
+
+    public int count() {
+        return reader.withHandle(handle -> handle.createQuery("select count(*) from unit").mapTo(Integer.class).one());
+    }
+
+    public Optional<FleetUnit> find(String id) {
+        return reader.withHandle(handle -> find(handle, id));
+    }
+
+    static Optional<FleetUnit> find(Handle handle, String id) {
+        return handle.createQuery("select " + UnitRow.COLUMNS + " from unit where id = :id").bind("id", id)
+                .map(UnitRow::read).findOne();
+    }
+
+    /** Units with any visit at all. */
+    static List<String> idsOfVisited(Handle handle) {
+        return handle.createQuery("select distinct unit_id from visit order by unit_id").mapTo(String.class).list();
+    }
+
+    static List<FleetUnit> among(Handle handle, Collection<String> ids) {
+        return ids.isEmpty() ? List.of() : handle.createQuery("select " + UnitRow.COLUMNS + " from unit where id in (<ids>)")
+                .bindList("ids", List.copyOf(ids)).map(UnitRow::read).list();
+    }
+
+    /** All units, by id; for small fleets and for files. */
+    public List<FleetUnit> all() {
+        return reader.withHandle(handle -> handle.createQuery("select " + UnitRow.COLUMNS + " from unit order by id")
+                .map(UnitRow::read).list());
+    }
+
+    /** Units whose serial looks like this one, forgiving O and 0, I and 1, S and 5. */
+    public List<FleetUnit> withSerialLike(String serial) {
+        return reader.withHandle(handle -> handle
+                .createQuery("select " + UnitRow.COLUMNS + " from unit where serial_key = :key order by id")
+                .bind("key", FleetUnit.serialKey(serial)).map(UnitRow::read).list());
+    }
+
+    /**
+     * Adds a unit, or changes the one of that id; its depot is added when it is new. A change of what the chain judges by needs
+     * {@link Judging#judgeAgain} afterwards.
+     */
+    public void save(FleetUnit unit) {
+        writer.useTransaction(handle -> save(handle, List.of(unit)));
+    }
+
+    static void save(Handle handle, Collection<FleetUnit> units) {
+        if (units.isEmpty()) {
+            return;
+        }
+        units.stream().map(FleetUnit::unit).filter(unit -> !unit.site().isEmpty())
+                .collect(Collectors.toMap(Unit::site, Unit::altitude, (first, second) -> first, TreeMap::new))
+                .forEach((site, altitude) -> Depots.addIfMissing(handle, site, altitude));
+        PreparedBatch batch = handle.prepareBatch(UnitRow.UPSERT);
+        units.forEach(unit -> UnitRow.bind(batch, unit).add());
+        batch.execute();
+        Standings.describe(handle, units);
+    }
+}

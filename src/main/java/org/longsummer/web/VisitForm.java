@@ -1,0 +1,170 @@
+package org.longsummer.web;
+
+import java.time.Clock;
+import java.time.DateTimeException;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.longsummer.chain.visit.AmbientAt;
+import org.longsummer.chain.visit.CoilLook;
+import org.longsummer.chain.visit.FanSpeed;
+import org.longsummer.chain.visit.FilterLook;
+import org.longsummer.chain.visit.Instruments;
+import org.longsummer.chain.visit.Moisture;
+import org.longsummer.chain.visit.PowerSource;
+import org.longsummer.chain.visit.Readings;
+import org.longsummer.chain.visit.ReadingsBuilder;
+import org.longsummer.chain.visit.SupplyAt;
+import org.longsummer.chain.visit.Visit;
+import org.longsummer.chain.visit.Work;
+import org.longsummer.quantity.Capacitance;
+import org.longsummer.quantity.Current;
+import org.longsummer.quantity.RelativeHumidity;
+import org.longsummer.quantity.RunTime;
+import org.longsummer.quantity.UnitSystem;
+import org.longsummer.quantity.Voltage;
+import org.longsummer.store.Correction;
+import org.longsummer.store.Entry;
+import org.longsummer.store.Typed;
+
+/**
+ * A visit as it comes from a form: texts by the names of their boxes, which are the names of the columns of the CSV files.
+ *
+ * <p>What is merely impossible is taken as it is and left to the chain to question; refused is what has no meaning.
+ */
+final class VisitForm {
+    /** Boxes whose text is kept beside the quantity, as typed. */
+    private static final List<String> KEPT = List.of("volts_off", "return_db_f", "return_db_c", "return_rh_pct", "return_wb_f",
+            "return_wb_c", "return_dp_f", "return_dp_c", "supply_db_f", "supply_db_c", "ambient_db_f", "ambient_db_c", "ambient_rh_pct",
+            "amps", "volts", "run_minutes", "condenser_entering_db_f", "condenser_entering_db_c", "condenser_leaving_db_f",
+            "condenser_leaving_db_c", "room_db_f", "room_db_c", "fan_only_amps", "start_amps", "capacitor_uf");
+    private static final int LONGEST_NAME = 80;
+    private static final int LONGEST_NOTES = 4000;
+
+    private final Boxes boxes;
+    private final Map<String, String> texts;
+    private final Clock clock;
+
+    VisitForm(Map<String, String> texts, Clock clock) {
+        this.texts = texts == null ? Map.of() : texts;
+        this.boxes = new Boxes(this.texts);
+        this.clock = clock;
+    }
+
+    List<Problem> problems() {
+        return boxes.problems();
+    }
+
+    /** The visit as far as it can be read; {@link #problems()} then names the rest. */
+    Visit visit(String id, String unitId, Optional<ZoneId> zone) {
+        Instruments usual = Instruments.DEFAULT;
+        Instruments instruments = new Instruments(usual.probe(), usual.ambientProbe(), usual.humidity(), usual.clampRelative(),
+                usual.clampFloor(), usual.voltage(), boxes.isYes("one_probe"));
+        boxes.number("volts_off", -10_000, 10_000, "V");
+        LocalDateTime at = moment(zone);
+        ZoneOffset offset = offset(zone, at);
+        Set<Work> work = boxes.choices("work_done", Work.class);
+        return new Visit(id, unitId, at.toInstant(offset), offset, boxes.text("technician", LONGEST_NAME), instruments, readings(),
+                boxes.choice("fan_speed", FanSpeed.class, FanSpeed.UNKNOWN),
+                boxes.choice("power_source", PowerSource.class, PowerSource.UNKNOWN),
+                boxes.choice("filter_condition", FilterLook.class, FilterLook.NOT_LOOKED),
+                boxes.choice("coil_condition", CoilLook.class, CoilLook.NOT_LOOKED), boxes.isYes("iced_coil"), work,
+                boxes.text("notes", LONGEST_NOTES));
+    }
+
+    /**
+     * The visit to be saved, with what was typed.
+     *
+     * @throws Refused with all problems at once
+     */
+    Entry entry(String id, String unitId, Optional<ZoneId> zone, Optional<String> corrects) {
+        if (boxes.text("visited_at").isEmpty()) {
+            boxes.refuse("visited_at", "A visit needs its day and time.", "Type when the readings were taken.");
+        }
+        Visit visit = visit(id, unitId, zone);
+        String reason = boxes.text("reason", LONGEST_NOTES);
+        if (corrects.isPresent() && reason.isEmpty()) {
+            boxes.refuse("reason", "A correction needs its reason.", "Say in a few words what was wrong.");
+        }
+        boxes.refuseIfWrong();
+        return new Entry(visit, typed(), visit.technician(), corrects.map(earlier -> new Correction(earlier, reason)));
+    }
+
+    private Typed typed() {
+        Map<String, String> kept = new LinkedHashMap<>();
+        KEPT.forEach(box -> boxes.text(box).ifPresent(text -> kept.put(box, text)));
+        boolean celsius = kept.keySet().stream().anyMatch(box -> box.endsWith("_c")) || "si".equals(texts.get("system"));
+        return new Typed(celsius ? UnitSystem.SI : UnitSystem.US, kept);
+    }
+
+    /** The wall clock at the place. */
+    private LocalDateTime moment(Optional<ZoneId> zone) {
+        Instant now = clock.instant();
+        LocalDateTime here = LocalDateTime.ofInstant(now, zone.orElse(typedOffset()));
+        return boxes.text("visited_at").map(text -> {
+            try {
+                LocalDateTime given = LocalDateTime.parse(text);
+                if (given.isAfter(here.plus(Duration.ofDays(1))) || given.getYear() < 1970) {
+                    boxes.refuse("visited_at", "A visit lies between 1970 and now.", "Check day and year.");
+                    return here;
+                }
+                return given;
+            } catch (DateTimeException e) {
+                boxes.refuse("visited_at", "A day and time such as 2026-07-02T14:05 belongs here.", "Type both.");
+                return here;
+            }
+        }).orElse(here);
+    }
+
+    private ZoneOffset offset(Optional<ZoneId> zone, LocalDateTime at) {
+        return zone.map(known -> known.getRules().getOffset(at)).orElse(typedOffset());
+    }
+
+    /** The offset of the reader's device, for a place whose time zone is not known. */
+    private ZoneOffset typedOffset() {
+        return boxes.number("utc_offset_minutes", -1080, 1080, "minutes")
+                .map(minutes -> ZoneOffset.ofTotalSeconds((int) (minutes * 60))).orElse(ZoneOffset.UTC);
+    }
+
+    private Readings readings() {
+        ReadingsBuilder read = new ReadingsBuilder();
+        boxes.temperature("return_db").ifPresent(read::returnDryBulb);
+        moisture().ifPresent(read::returnMoisture);
+        boxes.temperature("supply_db").ifPresent(read::supplyDryBulb);
+        boxes.temperature("ambient_db").ifPresent(read::ambientDryBulb);
+        percent("ambient_rh_pct").ifPresent(read::ambientHumidity);
+        amps("amps").ifPresent(read::amps);
+        boxes.number("volts", -10_000, 10_000, "V").map(Voltage::new).ifPresent(read::volts);
+        boxes.number("run_minutes", 0, 100_000, "min").map(RunTime::new).ifPresent(read::runTime);
+        boxes.temperature("condenser_entering_db").ifPresent(read::condenserEntering);
+        boxes.temperature("condenser_leaving_db").ifPresent(read::condenserLeaving);
+        boxes.temperature("room_db").ifPresent(read::roomDryBulb);
+        amps("fan_only_amps").ifPresent(read::fanOnlyAmps);
+        amps("start_amps").ifPresent(read::startPeak);
+        boxes.number("capacitor_uf", 0, 10_000, "µF").map(Capacitance::new).ifPresent(read::capacitor);
+        return read.supplyAt(boxes.choice("supply_at", SupplyAt.class, SupplyAt.UNKNOWN))
+                .ambientAt(boxes.choice("ambient_at", AmbientAt.class, AmbientAt.UNKNOWN)).build();
+    }
+
+    private Optional<Moisture> moisture() {
+        Optional<Moisture> relative = percent("return_rh_pct").map(Moisture.Relative::new);
+        Optional<Moisture> wetBulb = boxes.temperature("return_wb").map(Moisture.WetBulb::new);
+        Optional<Moisture> dewPoint = boxes.temperature("return_dp").map(Moisture.DewPoint::new);
+        return relative.or(() -> wetBulb).or(() -> dewPoint);
+    }
+
+    private Optional<RelativeHumidity> percent(String box) {
+        return boxes.number(box, -1000, 1000, "%").map(RelativeHumidity::percent);
+    }
+
+    private Optional<Current> amps(String box) {
+        return boxes.number(box, -10_000, 10_000, "A").map(Current::new);
+    }
+}

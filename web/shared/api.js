@@ -1,0 +1,54 @@
+// Asks the server. Whatever goes wrong arrives as one shape: a Refusal with a list of problems.
+
+import { system } from './reader.js';
+
+export class Refusal extends Error {
+  constructor(status, problems) {
+    super(problems.map(problem => problem.limit).join(' '));
+    this.status = status;
+    this.problems = problems;
+  }
+}
+
+function address(path, query) {
+  const search = new URLSearchParams({ system: system() });
+  for (const [key, value] of Object.entries(query)) {
+    if (value !== undefined && value !== null && value !== '') search.set(key, value);
+  }
+  return `../api/${path}?${search}`;
+}
+
+const UNREACHABLE = { field: '', given: '', limit: 'Longsummer did not answer.',
+  remedy: 'Check the connection and try again; what you typed is still here.' };
+
+async function ask(method, path, query, options) {
+  let response;
+  try {
+    response = await fetch(address(path, query), { method, headers: { Accept: 'application/json', ...options.headers }, ...options });
+  } catch (failure) {
+    if (failure.name === 'AbortError') throw failure;
+    throw new Refusal(0, [UNREACHABLE]);
+  }
+  const answer = await response.json().catch(() => undefined);
+  if (response.ok && answer !== undefined) return answer;
+  throw new Refusal(response.status, answer?.problems ?? [{ ...UNREACHABLE, limit: `Longsummer answered ${response.status}.` }]);
+}
+
+export const get = (path, query = {}, options = {}) => ask('GET', path, query, options);
+
+export const post = (path, body, options = {}) =>
+  ask('POST', path, {}, { ...options, body: JSON.stringify(body), headers: { Accept: 'application/json', 'Content-Type': 'application/json' } });
+
+/** Sends a form with files. */
+export const send = (path, formData) => ask('POST', path, {}, { body: formData });
+
+export const remove = path => ask('DELETE', path, {}, {});
+
+/** One part of a path, such as an id. */
+export const part = encodeURIComponent;
+
+/** An identifier made here, so that sending twice stores once. (crypto.randomUUID needs a secure context.) */
+export function newId() {
+  const bytes = crypto.getRandomValues(new Uint8Array(10));
+  return 'v' + Array.from(bytes, byte => byte.toString(16).padStart(2, '0')).join('');
+}

@@ -1,0 +1,55 @@
+// What every page has: the head with its links, the demo's mark, the foot with the reader's choice of units.
+
+import { byId, element, fill } from './dom.js';
+import { chooseSystem, system } from './reader.js';
+import { get } from './api.js';
+
+const PAGES = [['yard', 'Yard'], ['visit', 'New visit'], ['new-unit', 'New unit'], ['import', 'Files']];
+
+function head(current) {
+  const links = PAGES.map(([folder, title]) =>
+    element('a', { href: `../${folder}/`, 'aria-current': folder === current ? 'page' : undefined }, title));
+  return element('header', { class: 'head' }, element('div', {}, element('a', { class: 'name', href: '../yard/' }, 'Longsummer'),
+    element('nav', { 'aria-label': 'Pages' }, links)));
+}
+
+/** A choice of units that tells everybody on the page when it changes. */
+export function unitsChoice(name = 'system') {
+  const choices = [['us', '°F, feet'], ['si', '°C, metres']].map(([value, text]) => element('label', {},
+    element('input', { type: 'radio', name, value, checked: system() === value, onchange: () => {
+      chooseSystem(value);
+      document.dispatchEvent(new CustomEvent('units-chosen', { detail: value }));
+    } }), text));
+  return element('fieldset', { class: 'units-choice' }, element('legend', {}, 'Units'), element('div', { class: 'choices brief' }, choices));
+}
+
+function foot(withUnits) {
+  return element('footer', { class: 'foot' }, element('div', {}, withUnits ? unitsChoice('system-foot') : '',
+    element('p', {}, 'Advice from readings, not an inspection. Local codes and the maker’s manual come first.')));
+}
+
+async function markDemo() {
+  const house = await get('house').catch(() => undefined);
+  if (!house?.demo) return;
+  const mark = element('p', { class: 'demo' }, element('span', {}, 'Demo fleet: invented people, places and units'));
+  document.querySelector('.head').after(mark);
+}
+
+/** Lays head and foot around the page's main part; `current` is the page's folder. */
+export function layFrame(current, { withUnits = true } = {}) {
+  document.body.prepend(element('a', { class: 'skip', href: '#main' }, 'To the content'), head(current));
+  document.body.append(foot(withUnits));
+  markDemo();
+}
+
+/** Says what went wrong where the page would have stood, and offers to try again. */
+export function sayFailure(target, refusal) {
+  const problems = refusal.problems ?? [{ limit: 'Something on this page failed.', remedy: 'Load the page again.' }];
+  fill(target, element('div', { class: 'problems', role: 'alert' }, element('h2', {}, 'That did not work'),
+    problems.map(problem => element('p', {}, `${problem.limit} ${problem.remedy}`)),
+    element('div', { class: 'buttons' }, element('button', { type: 'button', onclick: () => location.reload() }, 'Try again'),
+      element('a', { class: 'button', href: '../yard/' }, 'To the yard'))));
+  if (!refusal.problems) throw refusal;
+}
+
+export const main = () => byId('main');

@@ -1,0 +1,80 @@
+// The boxes for readings, in the order in which they are read on site.
+
+import { byId, element, fill } from '../shared/dom.js';
+
+const SUPPLY_AT = [['discharge', 'louver'], ['near_register', 'near register'], ['far_register', 'far register'], ['', 'not noted']];
+const AMBIENT_AT = [['inlet', 'condenser inlet'], ['ground', 'on the ground'], ['', 'not noted']];
+const MOISTURE = [['return_rh_pct', 'RH', '%'], ['return_wb', 'wet bulb', 'temperature'], ['return_dp', 'dew point', 'temperature']];
+
+/** name: start of the box's name; temperatures get _f or _c. */
+const READINGS = [
+  { name: 'return_db', label: 'Return air', hint: 'dry bulb, at the filter or grille', unit: 'temperature' },
+  { name: 'return_rh_pct', label: 'Return humidity', hint: 'at the same place', unit: '%', moisture: true },
+  { name: 'ambient_db', label: 'Outdoor air', hint: 'in the shade', unit: 'temperature', choice: ['ambient_at', AMBIENT_AT, 'Outdoor air read'] },
+  { name: 'supply_db', label: 'Supply air', hint: 'dry bulb', unit: 'temperature', choice: ['supply_at', SUPPLY_AT, 'Supply air read at'] },
+  { name: 'volts', label: 'Volts under load', hint: 'while it runs', unit: 'V' },
+  { name: 'amps', label: 'Amps', hint: 'whole unit, around one conductor', unit: 'A' },
+];
+const OPTIONAL = [
+  { name: 'ambient_rh_pct', label: 'Outdoor humidity', hint: '', unit: '%' },
+  { name: 'room_db', label: 'Room air', hint: 'middle of the room; a return much colder means a divider leak', unit: 'temperature' },
+  { name: 'condenser_entering_db', label: 'Air entering the condenser', hint: 'if outdoor air was read elsewhere', unit: 'temperature' },
+  { name: 'condenser_leaving_db', label: 'Air leaving the condenser', hint: 'mean of two or three points', unit: 'temperature' },
+  { name: 'fan_only_amps', label: 'Fan-only amps', hint: 'fan high, compressor off', unit: 'A' },
+  { name: 'start_amps', label: 'Start peak', hint: 'MAX hold at the start', unit: 'A' },
+  { name: 'capacitor_uf', label: 'Run capacitor', hint: 'discharged and disconnected', unit: 'µF' },
+];
+const WORKS = [['filter', 'filter cleaned or replaced'], ['evaporator_coil', 'indoor coil cleaned'], ['condenser_coil', 'condenser coil cleaned'],
+  ['capacitor', 'run capacitor replaced'], ['divider', 'divider sealed'], ['fan_motor', 'fan motor replaced'],
+  ['sealed_system', 'sealed circuit opened'], ['unit_replaced', 'unit replaced']];
+
+const choose = (name, options, label) => element('div', { class: 'choices brief', role: 'radiogroup', 'aria-label': label },
+  options.map(([value, text], index) => element('label', {},
+    element('input', { type: 'radio', name, value, checked: name === 'moisture' ? index === 0 : value === '' }), text)));
+
+function reading({ name, label, hint, unit, choice, moisture }) {
+  const input = element('input', { type: 'text', inputmode: 'decimal', id: name, name, 'data-name': name, 'data-unit': unit, 'data-label': label,
+    enterkeyhint: 'next', 'aria-describedby': `${name}-last ${name}-question` });
+  return element('div', { class: 'reading', id: `${name}-reading` }, element('label', { for: name }, label, element('span', { class: 'hint' }, hint)),
+    element('div', { class: 'row' }, element('div', { class: 'box' }, input, element('span', { class: 'unit', id: `${name}-unit` })),
+      element('div', { class: 'last', id: `${name}-last` })),
+    moisture ? choose('moisture', MOISTURE, 'Humidity as') : '', choice ? choose(...choice) : '', element('p', { class: 'question', id: `${name}-question` }));
+}
+
+/** Lays all boxes into the form. */
+export function layFields() {
+  fill(byId('volts-off'), reading({ name: 'volts_off', label: 'Volts with the unit off', hint: '', unit: 'V' }));
+  fill(byId('run-minutes'), reading({ name: 'run_minutes', label: 'Minutes it had run when you read', hint: 'the clock fills this', unit: 'min' }));
+  fill(byId('readings'), READINGS.map(reading));
+  fill(byId('optional-readings'), OPTIONAL.map(reading));
+  fill(byId('works'), WORKS.map(([value, text]) => element('label', {}, element('input', { type: 'checkbox', name: 'work', value }), text)));
+  document.querySelectorAll('[name=moisture]').forEach(box => box.addEventListener('change', nameMoisture));
+}
+
+let shownSystem = 'us';
+
+/** The humidity box is named by what is typed into it. */
+function nameMoisture() {
+  const [name, , unit] = MOISTURE.find(([value]) => value === document.querySelector('[name=moisture]:checked').value);
+  const input = byId('return_rh_pct');
+  input.dataset.name = name;
+  input.dataset.unit = unit;
+  nameBoxes(shownSystem);
+}
+
+export function chooseMoisture(name) {
+  document.querySelector(`[name=moisture][value=${name}]`).checked = true;
+  nameMoisture();
+}
+
+/** Names each box by its unit of measure and writes the unit into it; what was typed stays. */
+export function nameBoxes(system) {
+  shownSystem = system;
+  for (const input of document.querySelectorAll('[data-name]')) {
+    const temperature = input.dataset.unit === 'temperature';
+    input.name = temperature ? input.dataset.name + (system === 'us' ? '_f' : '_c') : input.dataset.name;
+    byId(`${input.id}-unit`).textContent = temperature ? (system === 'us' ? '°F' : '°C') : input.dataset.unit;
+  }
+}
+
+export const readingNames = () => [...document.querySelectorAll('[data-name]')].map(input => input.id);
