@@ -28,6 +28,7 @@ final class Weighing {
     final double lnLoadCapacity;
     private final SharedKalmanFilter.Foresight foresight;
     private final double[][] predicted;
+    private final double[][] evidenceNoise;
 
     Weighing(Lattice lattice, UnitBaseline baseline, Looks looks, Expectation expectation, Observation observation) {
         this.lattice = lattice;
@@ -39,7 +40,8 @@ final class Weighing {
             signatures[fault.ordinal()] = Signature.of(fault, expectation.machine(), expectation.surroundings().condenserAir());
         }
         design = baseline.design(expectation);
-        foresight = baseline.foresee(design, observation.noise());
+        evidenceNoise = baseline.asEvidence(observation.noise());
+        foresight = baseline.foresee(design, evidenceNoise);
         predicted = foresight.predicted();
         load[S] = looks.filterAge().lnSplit();
         load[A] = looks.filterAge().lnAmps();
@@ -58,7 +60,8 @@ final class Weighing {
             square += t.weight * value * value;
         }
         double spread = Math.max(0, square - mean * mean);
-        return new Uncertain(mean, Math.sqrt(predicted[c][c] + spread));
+        double variance = predicted[c][c] - evidenceNoise[c][c] + observation.noise()[c][c];
+        return new Uncertain(mean, Math.sqrt(variance + spread));
     }
 
     /** Histories that branched from one another share their means until they have learned: what those give is worked out once. */

@@ -83,12 +83,12 @@ public final class SoundHistory {
     private Lesson taught(Screening screening, Expectation expectation, Observation observation, boolean first) {
         double[][] design = baseline.design(expectation);
         double[] residual = residuals(design, observation);
-        SharedKalmanFilter.Foresight foresight = baseline.foresee(design, observation.noise());
+        SharedKalmanFilter.Foresight foresight = baseline.foresee(design, baseline.asEvidence(observation.noise()));
         double weight = weight(foresight.predicted(), observation, residual);
         Lesson lesson = lesson(screening, expectation, observation, residual, foresight.predicted(), first, weight);
         int[] made = observation.made();
         if (made.length > 0) {
-            double[][] noise = observation.noise();
+            double[][] noise = baseline.asEvidence(observation.noise());
             for (double[] row : noise) {
                 for (int i = 0; i < row.length; i++) {
                     row[i] /= weight;

@@ -46,6 +46,7 @@ public final class UnitBaseline {
     private final SharedKalmanFilter filter;
     private final double[] start;
     private LocalDate day;
+    private int visitsToday;
     private String technician = "";
 
     /** A unit never seen: its class is all that is known, as of its first visit. */
@@ -68,6 +69,7 @@ public final class UnitBaseline {
         filter = other.filter.copy();
         start = other.start;
         day = other.day;
+        visitsToday = other.visitsToday;
         technician = other.technician;
     }
 
@@ -95,7 +97,9 @@ public final class UnitBaseline {
         List<Renewal> renewals = new ArrayList<>(4);
         filter.diffuse(SPLIT, square(WALK) * seasons);
         filter.diffuse(AMPS, square(WALK) * seasons);
+        visitsToday++;
         if (!visit.localDay().equals(day)) {
+            visitsToday = 1;
             day = visit.localDay();
             double[] model = modelVariances(expectation);
             renew(renewals, DAY_SPLIT, 0, model[0]);
@@ -191,6 +195,23 @@ public final class UnitBaseline {
     /** Foresees the observations of one visit. */
     public SharedKalmanFilter.Foresight foresee(double[][] design, double[][] noise) {
         return filter.foresee(design, noise);
+    }
+
+    /**
+     * The noise with which a visit's readings count as evidence. Readings of one day are no independent witnesses: probes, clamp and
+     * weather are the same, so that the noise of the second counts twice, of the third three times.
+     */
+    public double[][] asEvidence(double[][] noise) {
+        if (visitsToday == 1) {
+            return noise;
+        }
+        double[][] repeated = new double[noise.length][noise.length];
+        for (int i = 0; i < noise.length; i++) {
+            for (int j = 0; j < noise.length; j++) {
+                repeated[i][j] = visitsToday * noise[i][j];
+            }
+        }
+        return repeated;
     }
 
     /** Takes the observations into account. */

@@ -23,11 +23,14 @@ import org.longsummer.science.uncertainty.Uncertain;
 public final class Expecter {
     private static final double STEP_DRY_BULB = 0.5;
     private static final double STEP_CONDENSER = 1.0;
-    private static final double STEP_LN_HUMIDITY = 0.05;
     /** Scatter of the published curves about measured machines, ln (see reference/sources.md). */
     private static final double MODEL_SPLIT_U = 0.020;
     private static final double MODEL_AMPS_U = 0.010;
-    private static final double DUCT_GAIN_U = 0.015;
+    /** What a duct's gain does anew on another day; its level belongs to the unit and is learned with it (practice: a tenth). */
+    private static final double DUCT_GAIN_U = 0.006;
+    /** Amps by the motor's curve, ln per share of volts off the rated ones: 1 % at ±10 %, half the spread of published motors; the rest
+     * is the unit's own and learned with it. */
+    private static final double MOTOR_CURVE_U = 0.1;
     /** The warmest and coolest outdoor air for which the curves were measured, °F. */
     private static final double COOL_EDGE = 75;
     private static final double HOT_EDGE = 110;
@@ -36,12 +39,46 @@ public final class Expecter {
     private final RoofUnit machine;
     private final double lnSplit;
     private final double lnPower;
+    private final ByHumidity splitByHumidity;
+    private final ByHumidity powerByHumidity;
 
     private Expecter(Surroundings conditions) {
         this.conditions = conditions;
         this.machine = new RoofUnit(conditions.returnAir(), conditions.condenserAir());
         this.lnSplit = lnSplit(machine, conditions);
         this.lnPower = Math.log(machine.sound().powerRatio());
+        double u = conditions.lnHumidityU();
+        Moved drier = movedBy(-Math.sqrt(3) * u);
+        Moved moister = movedBy(Math.sqrt(3) * u);
+        splitByHumidity = ByHumidity.over(drier.lnSplit - lnSplit, moister.lnSplit - lnSplit, u);
+        powerByHumidity = ByHumidity.over(drier.lnPower - lnPower, moister.lnPower - lnPower, u);
+    }
+
+    /** The sound unit in air of another humidity. */
+    private Moved movedBy(double lnHumidity) {
+        MoistAir air = conditions.returnAir();
+        double humidity = Math.min(0.99, air.relativeHumidity().fraction() * Math.exp(lnHumidity));
+        MoistAir other = MoistAir.of(air.dryBulb(), new RelativeHumidity(humidity), air.pressure());
+        RoofUnit moved = new RoofUnit(other, conditions.condenserAir());
+        return new Moved(lnSplit(moved, conditions.withReturn(other)), Math.log(moved.sound().powerRatio()));
+    }
+
+    private record Moved(double lnSplit, double lnPower) {}
+
+    /**
+     * What an uncertain humidity does to a result. Within its uncertainty the coil may be dry or wet, so that the slope at one point
+     * will not do: three points (Gauss and Hermite) give the mean and the spread of a parabola exactly.
+     *
+     * @param slope change of the result per unit of ln humidity, as large as its spread asks for
+     * @param shift mean of the result less its value at the likeliest humidity
+     */
+    private record ByHumidity(double slope, double shift) {
+        static ByHumidity over(double drier, double moister, double u) {
+            double shift = (drier + moister) / 6;
+            double variance = (drier * drier + moister * moister) / 6 - shift * shift;
+            double sign = moister >= drier ? 1 : -1;
+            return new ByHumidity(sign * Math.sqrt(variance) / u, shift);
+        }
     }
 
     /** What the unit should show, by its class and plate, in the conditions of the screened visit. */
@@ -53,8 +90,8 @@ public final class Expecter {
     private Expectation expectation(Screening screening) {
         Uncertain level = RatedLevel.lnAmps(screening.unit().plate());
         double lnVolts = Math.log(MotorVoltage.currentRatio(conditions.voltageRatio().value()));
-        double lnAmps = level.value() + lnPower + lnVolts;
-        return new Expectation(screening, conditions, machine, lnSplit, lnAmps, level.standardUncertainty(),
+        double lnAmps = level.value() + lnPower + powerByHumidity.shift + lnVolts;
+        return new Expectation(screening, conditions, machine, lnSplit + splitByHumidity.shift, lnAmps, level.standardUncertainty(),
                 influences(screening.visit(), lnAmps));
     }
 
@@ -74,8 +111,8 @@ public final class Expecter {
         humidity(all);
         condenser(all);
         volts(all, visit.readings().volts().isPresent());
-        double cavity = conditions.cavity().kelvins() - conditions.returnAir().dryBulb().kelvins() + split;
-        all.add(new Influence("duct and register gain", Source.MODEL, "1", DUCT_GAIN_U, cavity / split, 0));
+        double above = conditions.cavity().kelvins() - conditions.returnAir().dryBulb().kelvins() + machine.sound().split().kelvins();
+        all.add(new Influence("duct and register gain", Source.MODEL, "1", DUCT_GAIN_U, above / split, 0));
         double stretch = stretch(visit);
         all.add(new Influence("published curves, split", Source.MODEL, "1", MODEL_SPLIT_U * stretch, 1, 0));
         all.add(new Influence("published curves, amps", Source.MODEL, "1", MODEL_AMPS_U * stretch, 0, 1));
@@ -92,8 +129,7 @@ public final class Expecter {
         MoistAir air = conditions.returnAir();
         MoistAir warmer = MoistAir.of(new Temperature(air.dryBulb().kelvins() + STEP_DRY_BULB), air.relativeHumidity(), air.pressure());
         RoofUnit moved = new RoofUnit(warmer, conditions.condenserAir());
-        Surroundings at = withReturn(warmer);
-        double onSplit = (lnSplit(moved, at) - lnSplit) / STEP_DRY_BULB;
+        double onSplit = (lnSplit(moved, conditions.withReturn(warmer)) - lnSplit) / STEP_DRY_BULB;
         double onAmps = (Math.log(moved.sound().powerRatio()) - lnPower) / STEP_DRY_BULB;
         double u = conditions.returnDryBulbU();
         double supplyU = instruments.probe().kelvins() * 1.2;
@@ -106,26 +142,15 @@ public final class Expecter {
         all.add(new Influence("supply thermometer and its place", Source.MEASUREMENT, "K", supplyU, -1 / split, 0));
     }
 
-    private Surroundings withReturn(MoistAir air) {
-        Surroundings c = conditions;
-        return new Surroundings(air, c.returnDryBulbU(), c.lnHumidityU(), c.humidityRead(), c.condenserAir(), c.condenserAirU(),
-                c.voltageRatio(), c.sunHeight(), c.ductGain(), c.cavity());
-    }
-
     private void humidity(List<Influence> all) {
-        MoistAir air = conditions.returnAir();
-        double factor = Math.exp(-STEP_LN_HUMIDITY);
-        MoistAir drier = MoistAir.of(air.dryBulb(), new RelativeHumidity(air.relativeHumidity().fraction() * factor), air.pressure());
-        RoofUnit moved = new RoofUnit(drier, conditions.condenserAir());
-        double onSplit = (lnSplit - lnSplit(moved, withReturn(drier))) / STEP_LN_HUMIDITY;
-        double onAmps = (lnPower - Math.log(moved.sound().powerRatio())) / STEP_LN_HUMIDITY;
         all.add(new Influence(conditions.humidityRead() ? "return humidity" : "return humidity, not read", Source.MEASUREMENT, "1",
-                conditions.lnHumidityU(), -onSplit, -onAmps));
+                conditions.lnHumidityU(), -splitByHumidity.slope, -powerByHumidity.slope));
     }
 
     private void condenser(List<Influence> all) {
-        RoofUnit moved = new RoofUnit(conditions.returnAir(), new Temperature(conditions.condenserAir().kelvins() + STEP_CONDENSER));
-        double onSplit = (lnSplit(moved, conditions) - lnSplit) / STEP_CONDENSER;
+        Temperature hotter = new Temperature(conditions.condenserAir().kelvins() + STEP_CONDENSER);
+        RoofUnit moved = new RoofUnit(conditions.returnAir(), hotter);
+        double onSplit = (lnSplit(moved, conditions.withCondenserAir(hotter)) - lnSplit) / STEP_CONDENSER;
         double onAmps = (Math.log(moved.sound().powerRatio()) - lnPower) / STEP_CONDENSER;
         all.add(new Influence("air at the condenser", Source.MEASUREMENT, "K", conditions.condenserAirU(), -onSplit, -onAmps));
     }
@@ -133,9 +158,9 @@ public final class Expecter {
     private void volts(List<Influence> all, boolean voltsRead) {
         double x = conditions.voltageRatio().value();
         double onAmps = (Math.log(MotorVoltage.currentRatio(x + 0.005)) - Math.log(MotorVoltage.currentRatio(x - 0.005))) / 0.01;
-        double motor = 0.2 * Math.abs(x - 1);
-        double u = Math.sqrt(square(conditions.voltageRatio().standardUncertainty()) + square(motor * motor));
-        all.add(new Influence(voltsRead ? "volts" : "volts, not read", Source.MEASUREMENT, "1", u, 0, -onAmps));
+        all.add(new Influence(voltsRead ? "volts" : "volts, not read", Source.MEASUREMENT, "1",
+                conditions.voltageRatio().standardUncertainty(), 0, -onAmps));
+        all.add(new Influence("motor's current away from its rated volts", Source.MODEL, "1", Math.abs(x - 1), 0, MOTOR_CURVE_U));
     }
 
     /** How much less the curves can be trusted here than in the middle of their range; also before the unit has settled. */

@@ -25,4 +25,18 @@ public record Surroundings(MoistAir returnAir, double returnDryBulbU, double lnH
     public Temperature returnDewPoint() {
         return returnAir.dewPoint();
     }
+
+    /** The same with other return air; the ceiling follows it half the way. */
+    Surroundings withReturn(MoistAir air) {
+        double warmer = air.dryBulb().kelvins() - returnAir.dryBulb().kelvins();
+        return new Surroundings(air, returnDryBulbU, lnHumidityU, humidityRead, condenserAir, condenserAirU, voltageRatio, sunHeight,
+                ductGain, new Temperature(cavity.kelvins() + warmer / 2));
+    }
+
+    /** The same with other air at the condenser; the ceiling follows it half the way. */
+    Surroundings withCondenserAir(Temperature air) {
+        double warmer = air.kelvins() - condenserAir.kelvins();
+        return new Surroundings(returnAir, returnDryBulbU, lnHumidityU, humidityRead, air, condenserAirU, voltageRatio, sunHeight,
+                ductGain, new Temperature(cavity.kelvins() + warmer / 2));
+    }
 }
