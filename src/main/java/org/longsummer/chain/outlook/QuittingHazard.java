@@ -5,7 +5,8 @@ package org.longsummer.chain.outlook;
  *
  * <p>The fault's part is a hazard per season of running of c s^2 at severity s, added to the age's. The coefficients are ours (there is
  * no published one for roof units): a worn compressor, a low charge or a weak capacitor at the severity that must be repaired has about
- * an even chance of quitting within the season; dirt shortens life a little; a leaking divider hardly.
+ * an even chance of quitting within the season; a dirty evaporator or filter ices and a dirty condenser trips one time in ten; a leaking
+ * divider hardly does anything.
  *
  * <p>Of what ends lives by the curve, only a share comes without a fault that readings would show first. A unit that its history calls
  * sound is at that share now; as time passes since, it fades back to the whole curve.
@@ -62,9 +63,9 @@ public final class QuittingHazard {
         atOne[Variant.CAPACITOR.ordinal()] = 0.5;
         atOne[Variant.REFRIGERANT.ordinal()] = 0.4;
         atOne[Variant.FAN_DRAG.ordinal()] = 0.25;
-        atOne[Variant.CONDENSER_COIL.ordinal()] = 0.06;
-        atOne[Variant.EVAPORATOR_COIL.ordinal()] = 0.06;
-        atOne[Variant.FILTER.ordinal()] = 0.06;
+        atOne[Variant.CONDENSER_COIL.ordinal()] = 0.08;
+        atOne[Variant.EVAPORATOR_COIL.ordinal()] = 0.12;
+        atOne[Variant.FILTER.ordinal()] = 0.12;
         atOne[Variant.DIVIDER.ordinal()] = 0.02;
         return atOne;
     }

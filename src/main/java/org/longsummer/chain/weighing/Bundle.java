@@ -41,8 +41,13 @@ record Bundle(Option option, List<Remedy> remedies, double price, double expecte
         return price + cures * states.cured[i].mean[0] + (1 - cures) * states.uncured(i, option).mean[0];
     }
 
-    /** The best bundle of each option, for given weights of the states. */
-    static List<Bundle> best(States states, Ledger ledger, double[] weights) {
+    /**
+     * The best bundle of each option.
+     *
+     * @param weights of the states, in their order
+     * @param callOut paid once for whatever needs a call; 0 with somebody on site
+     */
+    static List<Bundle> best(States states, Ledger ledger, double[] weights, double callOut) {
         double keeping = 0;
         double replacing = 0;
         double total = 0;
@@ -51,7 +56,7 @@ record Bundle(Option option, List<Remedy> remedies, double price, double expecte
             replacing += weights[i] * states.replacing(i);
             total += weights[i];
         }
-        Works works = new Works(states, ledger, weights, keeping, total);
+        Works works = new Works(states, ledger, weights, callOut, keeping, total);
         return List.of(new Bundle(Option.KEEP, List.of(), 0, keeping), works.cleaning(), works.repairing(),
                 new Bundle(Option.REPLACE, List.of(), 0, replacing));
     }
@@ -64,7 +69,7 @@ record Bundle(Option option, List<Remedy> remedies, double price, double expecte
                     : option == Option.REPAIR ? List.of(Remedy.CAPACITOR) : List.of();
             double price = 0;
             for (Remedy remedy : remedies) {
-                price += Works.price(remedy, ledger) + (remedy.needsCall() ? ledger.callOut() : 0);
+                price += Works.price(remedy, ledger, ledger.callOut()) + (remedy.needsCall() ? ledger.callOut() : 0);
             }
             Bundle unsummed = new Bundle(option, remedies, price, 0);
             double expected = 0;

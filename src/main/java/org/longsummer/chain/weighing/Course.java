@@ -6,8 +6,8 @@ import org.longsummer.chain.outlook.Variant;
 /**
  * What one possible state of a unit is expected to cost from each step to the horizon, worked out backwards.
  *
- * <p>In each step it runs, and quits with a chance: then the emergency is paid and the part or a new unit, and that goes on. If it does
- * not, somebody may find a fault past its limit; found, the cheaper of its remedy and of leaving it is taken. Exact first and second
+ * <p>In each step it runs, and quits with a chance, of its fault or of age: then the emergency is paid and the fault's remedy or a new unit,
+ * and that goes on. If it does not, somebody may find the fault; found, the cheaper of its remedy and of leaving it is taken. Exact first and second
  * moments; a unit's successor is counted at its mean and does not quit again within the horizon.
  */
 final class Course {
@@ -35,9 +35,10 @@ final class Course {
     private final Variant variant;
     private final double severity;
     private final double rate;
-    private final double limit;
     /** The same machine once it is mended; null for the sound course itself. */
     private final Course sound;
+    private final double[] ofFault;
+    private final double[] ofAge;
 
     private Course(Ledger ledger, Variant variant, double severity, double rate, double ageYears, Course sound) {
         this.ledger = ledger;
@@ -46,19 +47,20 @@ final class Course {
         this.severity = severity;
         this.rate = rate;
         this.sound = sound;
-        limit = ledger.model.effects(variant).severityAtLimit();
         mean = new double[calendar.steps + 1];
         square = new double[calendar.steps + 1];
         quit = new double[calendar.steps + 1];
+        ofFault = new double[calendar.steps];
+        ofAge = new double[calendar.steps];
         double value = ledger.value(ageYears + calendar.elapsed[calendar.steps], variant, at(calendar.elapsed[calendar.steps]));
         mean[calendar.steps] = -value;
         square[calendar.steps] = value * value;
         parts[AFTERWARDS] = -value;
-        double[] chances = chances(ageYears);
+        fillChances(ageYears);
         for (int k = calendar.steps - 1; k >= 0; k--) {
-            step(k, chances[k]);
+            step(k);
         }
-        staysFirst = (1 - chances[0]) * (1 - foundAndDone(0));
+        staysFirst = (1 - quit[1]) * (1 - foundAndDone(0));
     }
 
     /** A bill at each step, for a machine that stands still, before another goes on. */
@@ -68,9 +70,10 @@ final class Course {
         variant = next.variant;
         severity = next.severity;
         rate = next.rate;
-        limit = next.limit;
         sound = next.sound;
         quit = next.quit;
+        ofFault = next.ofFault;
+        ofAge = next.ofAge;
         staysFirst = 1;
         mean = new double[bills.length];
         square = new double[bills.length];
@@ -101,43 +104,48 @@ final class Course {
         return Math.min(MOST_SEVERE, severity + rate * seasons);
     }
 
-    private double[] chances(double ageYears) {
-        double[] chances = new double[calendar.steps];
+    /** Chances of quitting in a step, of the fault and of age: competing, so that each has its share of the whole. */
+    private void fillChances(double ageYears) {
         double alive = 1;
-        for (int k = 0; k < chances.length; k++) {
+        for (int k = 0; k < calendar.steps; k++) {
             double start = at(calendar.elapsed[k]);
             double growth = calendar.seasons[k] > 0 ? (at(calendar.elapsed[k + 1]) - start) / calendar.seasons[k] : 0;
-            chances[k] = QuittingHazard.share(ledger.ageing(k, ageYears)
-                    + QuittingHazard.ofFault(variant, start, growth, calendar.seasons[k]));
-            alive *= 1 - chances[k];
+            double fault = QuittingHazard.ofFault(variant, start, growth, calendar.seasons[k]);
+            double age = ledger.ageing(k, ageYears);
+            double chance = QuittingHazard.share(fault + age);
+            ofFault[k] = fault > 0 ? chance * fault / (fault + age) : 0;
+            ofAge[k] = chance - ofFault[k];
+            alive *= 1 - chance;
             quit[k + 1] = 1 - alive;
         }
-        return chances;
     }
 
-    private void step(int k, double chance) {
+    private void step(int k) {
         double now = calendar.perHalfStep;
         double later = calendar.perStep;
         double running = now * ledger.running(k, variant, at((calendar.elapsed[k] + calendar.elapsed[k + 1]) / 2));
-        double bill = now * ledger.breakdown(k, variant);
-        boolean mended = Ledger.isMended(variant);
-        double after = later * (mended ? sound.mean[k + 1] : ledger.renewed[k + 1]);
-        double stays = (1 - chance) * (1 - foundAndDone(k));
-        double done = (1 - chance) * foundAndDone(k);
-        double remedy = done > 0 ? ledger.remedied(k + 1, variant) : 0;
-        double cured = done == 0 ? 0 : variant.isSealed() ? ledger.renewed[k + 1] : sound.mean[k + 1];
-
-        mean[k] = running + chance * (bill + after) + stays * later * mean[k + 1] + done * later * (remedy + cured);
-        double broken = running + bill + after;
-        square[k] = chance * broken * broken + stays * shifted(running, later, mean[k + 1], square[k + 1])
-                + done * (running + later * (remedy + cured)) * (running + later * (remedy + cured));
+        double found = foundAndDone(k);
+        double stays = (1 - ofFault[k] - ofAge[k]) * (1 - found);
+        mean[k] = running + stays * later * mean[k + 1];
+        square[k] = stays * shifted(running, later, mean[k + 1], square[k + 1]);
         for (int part = 0; part < PARTS; part++) {
             parts[part] *= stays * later;
         }
         parts[ENERGY] += running;
-        parts[BREAKDOWN] += chance * bill;
-        parts[LATER_WORK] += done * later * remedy;
-        parts[AFTERWARDS] += chance * after + done * later * cured;
+        leave(k, running, ofAge[k], now * ledger.death(k), later * ledger.renewed[k + 1], BREAKDOWN);
+        if (variant != Variant.NONE) {
+            double mended = later * (variant.isSealed() ? ledger.renewed[k + 1] : sound.mean[k + 1]);
+            leave(k, running, ofFault[k], now * ledger.breakdown(k, variant), mended, BREAKDOWN);
+            leave(k, running, (1 - ofFault[k] - ofAge[k]) * found, later * ledger.remedied(k + 1, variant), mended, LATER_WORK);
+        }
+    }
+
+    /** One way in which the course ends in a step: a bill, and what goes on after it. */
+    private void leave(int k, double running, double chance, double bill, double after, int part) {
+        mean[k] += chance * (bill + after);
+        square[k] += chance * (running + bill + after) * (running + bill + after);
+        parts[part] += chance * bill;
+        parts[AFTERWARDS] += chance * after;
     }
 
     /** Mean square of a fixed amount and a later one. */
@@ -147,10 +155,10 @@ final class Course {
 
     /** Chance that the fault is found at the end of a step and worth its remedy then. */
     private double foundAndDone(int k) {
-        if (variant == Variant.NONE || at(calendar.elapsed[k + 1]) < limit || ledger.found[k] == 0) {
+        if (variant == Variant.NONE || ledger.found[k] == 0) {
             return 0;
         }
         double next = variant.isSealed() ? ledger.renewed[k + 1] : sound.mean[k + 1];
-        return ledger.remedied(Math.min(k + 1, calendar.steps), variant) + next < mean[k + 1] ? ledger.found[k] : 0;
+        return ledger.remedied(k + 1, variant) + next < mean[k + 1] ? ledger.found[k] : 0;
     }
 }

@@ -15,15 +15,15 @@ final class Ledger {
     private static final double LONGEST_RUNNING = 1.25;
     /** Loss of capacity beyond the limit at which every night is a weak one. Ours. */
     private static final double WEAK_SPAN = 0.10;
-    /** Chance that somebody who reads the unit finds a fault that is past the limit (a share of what the readings carry). Ours. */
-    private static final double LOOK_FINDS = 0.6;
+    /** Chance that somebody who reads the unit finds what is wrong with it. Ours. */
+    private static final double LOOK_FINDS = 0.5;
 
     final Calendar calendar;
     final FaultModel model;
     final double age;
     final double replacement;
     final double emergency;
-    /** Chance within each step that a fault past the limit is found. */
+    /** Chance within each step that a fault is found. */
     final double[] found;
     /** Worth of what a new machine put in at each step costs until the horizon, its value then taken off. */
     final double[] renewed;
@@ -74,14 +74,14 @@ final class Ledger {
                 + nights * weak * prices.number(PriceKey.NIGHT_PRICE) * prices.number(PriceKey.WEAK_NIGHT_REFUND);
     }
 
-    /** Bill of a unit that quits in a step, without what its successor costs later. */
+    /** Bill of a unit that quits of its fault in a step: the emergency, and the fault's own remedy or a new unit. */
     double breakdown(int k, Variant variant) {
-        return emergency + (isMended(variant) ? planned(Remedy.CAPACITOR) : replacementAt(k));
+        return emergency + remedied(k, variant);
     }
 
-    /** Whether a unit that quits of this goes on with a new part: all other ends are a new unit. */
-    static boolean isMended(Variant variant) {
-        return variant == Variant.CAPACITOR;
+    /** Bill of a unit that dies of age in a step. */
+    double death(int k) {
+        return emergency + replacementAt(k);
     }
 
     /** A new unit in a step: the list's price, or its fitting alone while the warranty gives the unit. */
@@ -103,7 +103,7 @@ final class Ledger {
         return remedy.price(prices) + (remedy.needsCall() ? prices.number(PriceKey.CALL_OUT) : 0);
     }
 
-    /** What finding a fault costs: its work, or a new unit where the sealed circuit is gone. */
+    /** What undoing a fault costs: its work, or a new unit where the sealed circuit is gone. */
     double remedied(int k, Variant variant) {
         return variant.isSealed() ? replacementAt(k) : planned(Remedy.against(variant));
     }
@@ -121,8 +121,10 @@ final class Ledger {
         return unit.somebodyOnSite() ? 0 : prices.number(PriceKey.CALL_OUT);
     }
 
-    double materialSaving() {
-        return prices.number(PriceKey.MATERIAL_SAVING);
+    /** A saving that is worth a thought; of a cheap work, what it costs. */
+    double material(Bundle bundle) {
+        double material = prices.number(PriceKey.MATERIAL_SAVING);
+        return bundle.price() > 0 ? Math.min(material, bundle.price()) : material;
     }
 
     /** Cumulative hazard of ageing without a sign within a step, of a machine of an age at the calendar's start. */
@@ -130,11 +132,14 @@ final class Ledger {
         return QuittingHazard.WITHOUT_SIGN * QuittingHazard.ofAge(life, ageAtStart + calendar.elapsed[k], calendar.seasons[k]);
     }
 
-    /** Value of a machine at the horizon: its price shared out evenly over the life that is left to it, less what its fault asks for. */
+    /**
+     * Value of a machine at the horizon: its price shared out evenly over its life, of what is left the part that will be used, less what
+     * its fault asks for.
+     */
     double value(double ageAtEnd, Variant variant, double severity) {
         double rate = prices.number(PriceKey.DISCOUNT_RATE);
         double left = PresentValue.ofUniform(rate, life.years().medianResidual(ageAtEnd));
-        double sound = replacement * left / PresentValue.ofUniform(rate, life.years().medianResidual(0));
+        double sound = prices.number(PriceKey.LIFE_USED) * replacement * left / PresentValue.ofUniform(rate, life.years().medianResidual(0));
         if (variant == Variant.NONE) {
             return sound;
         }

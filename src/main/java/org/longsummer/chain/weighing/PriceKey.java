@@ -31,9 +31,10 @@ public enum PriceKey {
     FAN_MOTOR_HOURS(Kind.NUMBER, 2, 0, 100, "hours to change it"),
     SEALED_SYSTEM_PART(Kind.MONEY, 350, 0, 100_000, "parts and refrigerant for work on the sealed circuit"),
     SEALED_SYSTEM_HOURS(Kind.NUMBER, 5, 0, 100, "hours of certified hands for it"),
-    LOOKS_PER_SEASON(Kind.NUMBER, 2, 0, 100, "times a season somebody reads the unit"),
+    LIFE_USED(Kind.SHARE, 0.6, 0, 1, "share of the life left at the end of the look-ahead that is still worth something to you: vehicles are sold"),
+    LOOKS_PER_SEASON(Kind.NUMBER, 4, 0, 100, "times a season somebody reads the unit"),
     DISCOUNT_RATE(Kind.SHARE, 0.05, 0, 1, "discount rate a year"),
-    HORIZON_YEARS(Kind.NUMBER, 2, 0.25, 20, "years that are looked ahead"),
+    HORIZON_YEARS(Kind.NUMBER, 1, 0.25, 20, "years that are looked ahead; then one decides again"),
     MATERIAL_SAVING(Kind.MONEY, 25, 0, 1e6, "a difference below this does not matter");
 
     /** What kind of figure it is. */

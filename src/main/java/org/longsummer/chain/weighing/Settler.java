@@ -9,7 +9,7 @@ import org.longsummer.quantity.Money;
 
 /**
  * What knowing more is worth: the expected cost of the best option now, less that of deciding after a reading, over what the reading may
- * say (Raiffa and Schlaifer 1961, the expected value of sample information).
+ * say [raiffa-schlaifer-1961].
  */
 final class Settler {
     private static final double MINUTES_PER_HOUR = 60;

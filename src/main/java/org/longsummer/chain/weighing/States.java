@@ -65,7 +65,7 @@ final class States {
             Hypothesis state = states.get(i);
             kept[i] = state.variant() == Variant.NONE ? sound
                     : Course.faulty(ledger, state.variant(), state.severity(), state.ratePerSeason(), sound);
-            cured[i] = regrows(state) ? Course.faulty(ledger, state.variant(), 0, state.ratePerSeason(), sound) : sound;
+            cured[i] = regrows(state) ? regrown(i) : sound;
             uncured[i] = kept[i];
         }
     }
@@ -96,6 +96,16 @@ final class States {
     /** What a remedy is worth in one state, its price left out. */
     double gain(int i, Remedy remedy) {
         return remedy.cures(variant(i)) * (kept[i].mean[0] - cured[i].mean[0]);
+    }
+
+    /** The course of clean dirt growing again, shared by the states that differ only in how far it had come. */
+    private Course regrown(int i) {
+        for (int j = 0; j < i; j++) {
+            if (variant(j) == variant(i) && states.get(j).ratePerSeason() == states.get(i).ratePerSeason()) {
+                return cured[j];
+            }
+        }
+        return Course.faulty(ledger, variant(i), 0, states.get(i).ratePerSeason(), sound);
     }
 
     /** Dirt comes back at its own rate. */

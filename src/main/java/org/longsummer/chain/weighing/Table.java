@@ -11,6 +11,8 @@ import org.longsummer.quantity.Money;
 final class Table {
     /** Chance that a capacitor or another electrical part brings a dead compressor back, by what it was suspected of. Ours. */
     private static final double[] PART_WILL_DO = partWillDo();
+    /** A chance to cure below which an option is no alternative worth naming. */
+    private static final double SOME_CHANCE = 0.1;
 
     final States states;
     final Ledger ledger;
@@ -24,7 +26,7 @@ final class Table {
 
     static Table of(Ledger ledger, Standing standing) {
         States states = States.running(ledger, standing.hypotheses());
-        return new Table(states, ledger, Bundle.best(states, ledger, states.weights));
+        return new Table(states, ledger, Bundle.best(states, ledger, states.weights, ledger.callOut()));
     }
 
     /** A unit found with its compressor not running. */
@@ -52,14 +54,40 @@ final class Table {
         return sorted;
     }
 
-    /** Probability of the states in which an option is the cheapest of the four. */
+    /** The cheapest other option that has some chance to change anything; the cheapest other one where none has. */
+    Bundle runnerUp(Bundle chosen) {
+        List<Bundle> others = byCost();
+        others.remove(chosen);
+        for (Bundle other : others) {
+            if (other.option() == Option.KEEP || other.option() == Option.REPLACE || cures(other) >= SOME_CHANCE) {
+                return other;
+            }
+        }
+        return others.get(0);
+    }
+
+    private double cures(Bundle bundle) {
+        double sum = 0;
+        for (int i = 0; i < states.count(); i++) {
+            sum += states.weights[i] * bundle.cures(states.variant(i));
+        }
+        return sum;
+    }
+
+    /** The options if somebody were on site anyway. */
+    Table withSomebodyOnSite() {
+        return new Table(states, ledger, Bundle.best(states, ledger, states.weights, 0));
+    }
+
+    /** Probability of the states in which an option is the cheapest of the four; of keeping, that no other saves what matters. */
     double bestProbability(Bundle chosen) {
         double sum = 0;
         for (int i = 0; i < states.count(); i++) {
             double own = chosen.in(states, i);
             boolean best = true;
             for (Bundle other : bundles) {
-                best &= other == chosen || own <= other.in(states, i);
+                double margin = chosen.option() == Option.KEEP ? ledger.material(other) : 0;
+                best &= other == chosen || own <= other.in(states, i) + margin;
             }
             sum += best ? states.weights[i] : 0;
         }
@@ -80,7 +108,7 @@ final class Table {
     /** Expected cost of the best option for given weights of the states, which need not add up to one. */
     double cheapest(double[] weights) {
         double least = Double.POSITIVE_INFINITY;
-        for (Bundle bundle : Bundle.best(states, ledger, weights)) {
+        for (Bundle bundle : Bundle.best(states, ledger, weights, ledger.callOut())) {
             least = Math.min(least, bundle.expected());
         }
         return least;

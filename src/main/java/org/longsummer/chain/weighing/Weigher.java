@@ -74,7 +74,7 @@ public final class Weigher {
         Bundle cheapest = byCost.get(0);
         Bundle chosen = cheapest;
         for (int i = byCost.size() - 1; i >= 0; i--) {
-            boolean pays = keep.expected() - byCost.get(i).expected() >= material(byCost.get(i));
+            boolean pays = keep.expected() - byCost.get(i).expected() >= table.ledger.material(byCost.get(i));
             if (byCost.get(i) == keep || pays && isCarried(byCost.get(i), unit.standing(), table)) {
                 chosen = byCost.get(i);
             }
@@ -83,20 +83,14 @@ public final class Weigher {
         return advice(unit, table, chosen, notCarried);
     }
 
-    /** A saving that is worth a thought; of a cheap work, what it costs. */
-    private double material(Bundle bundle) {
-        double material = prices.number(PriceKey.MATERIAL_SAVING);
-        return bundle.price() > 0 ? Math.min(material, bundle.price()) : material;
-    }
-
     private Advice advice(Circumstances unit, Table table, Bundle chosen, Optional<Option> notCarried) {
         Bundle keep = table.bundles.get(Option.KEEP.ordinal());
-        Bundle runnerUp = table.byCost().get(table.byCost().get(0) == chosen ? 1 : 0);
+        Bundle runnerUp = table.runnerUp(chosen);
         double waiting = chosen == keep ? 0 : table.costOfWaiting(chosen);
         double distance = runnerUp.expected() - chosen.expected();
         return new Advice(chosen.option(), chosen.works(), money(keep.expected() - chosen.expected()), table.bestProbability(chosen),
                 Math.abs(distance) >= prices.number(PriceKey.MATERIAL_SAVING), runnerUp.option(), money(distance),
-                timing(unit.standing(), chosen, waiting), money(waiting), notCarried, chosen == keep ? whenOnSite(unit) : List.of());
+                timing(unit.standing(), chosen, waiting), money(waiting), notCarried, chosen == keep ? whenOnSite(unit, table) : List.of());
     }
 
     /**
@@ -124,15 +118,15 @@ public final class Weigher {
         return waiting < prices.number(PriceKey.MATERIAL_SAVING) ? Advice.Timing.WITHIN_30_DAYS : Advice.Timing.NOW;
     }
 
-    private List<Work> whenOnSite(Circumstances unit) {
+    private List<Work> whenOnSite(Circumstances unit, Table table) {
         if (unit.somebodyOnSite() || unit.standing().notCooling()) {
             return List.of();
         }
-        Table there = table(unit.withSomebodyOnSite());
+        Table there = table.withSomebodyOnSite();
         Bundle best = there.byCost().get(0);
         double saving = there.bundles.get(Option.KEEP.ordinal()).expected() - best.expected();
         boolean worth = best.option() != Option.REPLACE && !best.remedies().contains(Remedy.SEALED_SYSTEM)
-                && saving >= material(best);
+                && saving >= there.ledger.material(best);
         return worth ? best.works() : List.of();
     }
 

@@ -9,6 +9,7 @@ import java.util.List;
  */
 final class Works {
     private final Ledger ledger;
+    private final double callOut;
     private final double keeping;
     private final double total;
     /** Expected gain less price, by remedy, the call-out left out. */
@@ -17,11 +18,13 @@ final class Works {
     private final double[] suspected = new double[Remedy.ALL.size()];
 
     /**
+     * @param callOut paid once for whatever needs a call
      * @param keeping expected cost of leaving it alone, by the same weights
      * @param total of the weights
      */
-    Works(States states, Ledger ledger, double[] weights, double keeping, double total) {
+    Works(States states, Ledger ledger, double[] weights, double callOut, double keeping, double total) {
         this.ledger = ledger;
+        this.callOut = callOut;
         this.keeping = keeping;
         this.total = total;
         for (Remedy remedy : Remedy.ALL) {
@@ -30,7 +33,7 @@ final class Works {
                 gain += weights[i] * states.gain(i, remedy);
                 suspected[remedy.ordinal()] += remedy.cures(states.variant(i)) > 0 ? weights[i] : 0;
             }
-            net[remedy.ordinal()] = gain - total * price(remedy, ledger);
+            net[remedy.ordinal()] = gain - total * price(remedy, ledger, callOut);
         }
     }
 
@@ -80,17 +83,17 @@ final class Works {
         double gain = 0;
         boolean call = false;
         for (Remedy remedy : remedies) {
-            price += price(remedy, ledger);
+            price += price(remedy, ledger, callOut);
             gain += net[remedy.ordinal()];
             call |= remedy.needsCall();
         }
-        double callOut = call ? ledger.callOut() : 0;
-        return new Bundle(option, List.copyOf(remedies), price + callOut, keeping - gain + total * callOut);
+        double once = call ? callOut : 0;
+        return new Bundle(option, List.copyOf(remedies), price + once, keeping - gain + total * once);
     }
 
     /** Price of a work without the call-out; a quote in hand has it inside. */
-    static double price(Remedy remedy, Ledger ledger) {
-        return ledger.quoted(remedy.work()).map(quoted -> quoted - (remedy.needsCall() ? ledger.callOut() : 0))
+    static double price(Remedy remedy, Ledger ledger, double callOut) {
+        return ledger.quoted(remedy.work()).map(quoted -> quoted - (remedy.needsCall() ? callOut : 0))
                 .orElseGet(() -> ledger.price(remedy));
     }
 }
