@@ -14,17 +14,18 @@ import java.util.Optional;
 public record Outlook(Standing standing, Limit limit, Quitting quitting) {
 
     /**
-     * Date at which capacity falls below 0.90 or amps rise above 1.10 of the sound unit's. A percentile is the day by which the chance
-     * reaches it; the chance counts that nothing is wrong, that something is already, and that something comes. Empty beyond the horizon.
+     * Date at which capacity falls below 0.90 or amps rise above 1.10 of the sound unit's on a warm day, if the suspected fault is there
+     * and goes on as it does. No date where a fault is too unlikely, and none beyond the horizon.
      *
-     * @param p10 day by which the chance is 10 %
-     * @param p50 day by which the chance is 50 %
-     * @param p90 day by which the chance is 90 %
+     * @param p10 day by which the chance is 10 %, if there is a fault
+     * @param p50 day by which the chance is 50 %, if there is a fault
+     * @param p90 day by which the chance is 90 %, if there is a fault
+     * @param suspicion probability that there is a fault
      * @param alreadyPast probability that it is there now
      * @param withinHorizon probability that it will be there by the horizon
      * @param horizon last day that was looked at
      */
-    public record Limit(Optional<LocalDate> p10, Optional<LocalDate> p50, Optional<LocalDate> p90, double alreadyPast,
+    public record Limit(Optional<LocalDate> p10, Optional<LocalDate> p50, Optional<LocalDate> p90, double suspicion, double alreadyPast,
             double withinHorizon, LocalDate horizon) {}
 
     /**

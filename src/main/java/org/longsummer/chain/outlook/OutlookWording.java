@@ -27,7 +27,7 @@ public final class OutlookWording {
             return "It is not expected to fall below the limit by " + date.apply(limit.horizon()) + " (chance "
                     + percent(limit.withinHorizon()) + ").";
         }
-        return "It is expected to fall below the limit about " + date.apply(limit.p50().get()) + ", not before "
+        return "If it is a fault (" + percent(limit.suspicion()) + ") and goes on like this, it falls below the limit about " + date.apply(limit.p50().get()) + ", not before "
                 + date.apply(limit.p10().orElse(limit.p50().get())) + " (nine in ten) and "
                 + limit.p90().map(late -> "by " + date.apply(late) + " (nine in ten).")
                         .orElse("perhaps not before " + date.apply(limit.horizon()) + " either.");

@@ -16,6 +16,9 @@ import org.longsummer.chain.season.SeasonClock;
 public final class Outlooker {
     /** How far dates are given, in seasons of running: beyond it a rate says more about the assumptions than about the unit. Ours. */
     public static final double HORIZON_SEASONS = 1.5;
+    /** Below this probability of a fault no date is given: it would be a date of nothing. Ours. */
+    private static final double LEAST_SUSPICION = 0.25;
+    private static final double AS_GOOD_AS_NONE = 0.04;
     private static final int FAN_STEP_DAYS = 15;
 
     private final LifeCurve life;
@@ -39,14 +42,36 @@ public final class Outlooker {
         LocalDate horizon = clock.dateAfter(standing.on(), HORIZON_SEASONS);
         if (standing.notCooling()) {
             Optional<LocalDate> today = Optional.of(standing.on());
-            return new Limit(today, today, today, 1, 1, horizon);
+            return new Limit(today, today, today, 1, 1, 1, horizon);
         }
         if (!standing.hasHistory()) {
-            return new Limit(Optional.empty(), Optional.empty(), Optional.empty(), 0, 0, horizon);
+            return new Limit(Optional.empty(), Optional.empty(), Optional.empty(), 0, 0, 0, horizon);
         }
-        FirstPassage passage = ahead.of(standing.hypotheses());
-        return new Limit(date(standing, passage, 0.1), date(standing, passage, 0.5), date(standing, passage, 0.9), passage.already(),
-                passage.withinHorizon(), horizon);
+        FirstPassage all = ahead.of(standing.hypotheses());
+        double suspicion = 0;
+        for (Hypothesis hypothesis : standing.hypotheses()) {
+            suspicion += isPresent(hypothesis) ? hypothesis.weight() : 0;
+        }
+        if (suspicion < LEAST_SUSPICION) {
+            return new Limit(Optional.empty(), Optional.empty(), Optional.empty(), suspicion, all.already(), all.withinHorizon(), horizon);
+        }
+        FirstPassage passage = ahead.of(faultsAlone(standing.hypotheses(), suspicion));
+        return new Limit(date(standing, passage, 0.1), date(standing, passage, 0.5), date(standing, passage, 0.9), suspicion,
+                all.already(), all.withinHorizon(), horizon);
+    }
+
+    private static boolean isPresent(Hypothesis hypothesis) {
+        return hypothesis.variant() != Variant.NONE && hypothesis.severity() >= AS_GOOD_AS_NONE;
+    }
+
+    private static List<Hypothesis> faultsAlone(List<Hypothesis> hypotheses, double suspicion) {
+        List<Hypothesis> faults = new ArrayList<>();
+        for (Hypothesis h : hypotheses) {
+            if (isPresent(h)) {
+                faults.add(new Hypothesis(h.weight() / suspicion, h.variant(), h.severity(), h.ratePerSeason()));
+            }
+        }
+        return faults;
     }
 
     private Optional<LocalDate> date(Standing standing, FirstPassage passage, double probability) {

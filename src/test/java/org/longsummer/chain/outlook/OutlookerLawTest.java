@@ -54,7 +54,13 @@ class OutlookerLawTest {
         Outlook.Limit limit = limit(fault(0.6, Variant.CAPACITOR, 1, 0), Hypothesis.sound(0.4));
         assertEquals(JUNE, limit.p50().orElseThrow());
         assertEquals(0.6, limit.alreadyPast(), 1e-12);
-        assertTrue(limit.p90().isEmpty());
+        assertEquals(0.6, limit.suspicion(), 1e-12);
+    }
+
+    @Test
+    void aThinSuspicionGetsNoDate() {
+        assertTrue(limit(fault(0.2, Variant.CAPACITOR, 1, 0), Hypothesis.sound(0.8)).p50().isEmpty());
+        assertTrue(limit(fault(0.3, Variant.CAPACITOR, 1, 0), Hypothesis.sound(0.7)).p50().isPresent());
     }
 
     @Test
