@@ -68,7 +68,8 @@ final class Judge {
 
     /**
      * Weighs every history and learns. Under each of them the readings may also be a mistake, which says nothing of the unit: that
-     * keeps one bad reading from condemning it. False when a mistake explains the readings better than all histories do.
+     * keeps one bad reading from condemning it. False, and nothing weighed, when a mistake explains the readings better than all
+     * histories do.
      */
     private boolean weigh(List<Finding> findings) {
         double mistaken = new Mistakes(weighing.observation, visit).logDensity();
@@ -78,19 +79,16 @@ final class Judge {
             double good = (1 - Mistakes.SHARE) * Math.exp(log - best);
             double bad = Mistakes.SHARE * Math.exp(mistaken - best);
             t.honest = good / (good + bad);
-            t.logWeight += best + Math.log(good + bad) + weighing.logSide(t);
+            t.news = best + Math.log(good + bad) + weighing.logSide(t);
         }
-        weighing.lattice.normalise();
-        double honest = 0;
-        for (Trajectory t : weighing.lattice.trajectories()) {
-            honest += t.weight * t.honest;
-        }
-        boolean believed = honest >= 0.5;
-        weighing.learn(believed);
-        if (!believed) {
+        if (weighing.lattice.honesty() < 0.5) {
             findings.add(new Finding(Mistake.FITS_NOTHING, Field.WHOLE_VISIT, Optional.empty(), true));
+            return false;
         }
-        return believed;
+        weighing.lattice.takeNews();
+        weighing.learn();
+        weighing.lattice.takeAtTheirWord();
+        return true;
     }
 
     private Departure departure() {

@@ -148,12 +148,8 @@ final class Weighing {
         return u * u + iced;
     }
 
-    /**
-     * Every history learns what the sound unit must be like if it is the true one; the shared covariance narrows.
-     *
-     * @param believed the readings are more likely honest than not
-     */
-    void learn(boolean believed) {
+    /** Every history learns what the sound unit must be like if it is the true one; the shared covariance narrows. */
+    void learn() {
         int[] made = observation.made();
         if (made.length == 0) {
             return;
@@ -176,7 +172,7 @@ final class Weighing {
             }
             t.mean = moved;
         }
-        if (believed && !expectation.screening().visit().icedCoil()) {
+        if (!expectation.screening().visit().icedCoil()) {
             baseline.accept(step, design, made);
         }
     }
