@@ -198,9 +198,11 @@ final class NaiveMixture {
         for (Hypothesis h : hypotheses) {
             h.weight /= total;
         }
-        boolean learns = believed / total >= 0.5 && !screening.visit().icedCoil();
+        if (believed / total < 0.5) {
+            throw new IllegalStateException("a retake: leave those to the laws");
+        }
         for (Hypothesis h : hypotheses) {
-            learn(h, observation, design, noise, effect(h, signatures), learns);
+            learn(h, observation, design, noise, effect(h, signatures), !screening.visit().icedCoil());
         }
         impact = impact(signatures);
     }
@@ -328,14 +330,16 @@ final class NaiveMixture {
 
     private double impact(Map<Fault, Signature> signatures) {
         double sum = 0;
+        double total = 0;
         for (Hypothesis h : hypotheses) {
             double lnCapacity = looks.filterAge().lnCapacity() + (h.fault == null ? 0 : signatures.get(h.fault).lnCapacity(h.severity));
             double lnAmps = load(1) + effect(h, signatures)[1];
             double weak = Normal.cumulative((Math.log(0.9) - lnCapacity) / (0.012 + 0.15 * Math.abs(lnCapacity)));
             double hungry = Normal.cumulative((lnAmps - Math.log(1.1)) / (0.012 + 0.15 * Math.abs(lnAmps)));
-            sum += h.weight * (weak + hungry - weak * hungry);
+            sum += h.weight * h.honest * (weak + hungry - weak * hungry);
+            total += h.weight * h.honest;
         }
-        return sum;
+        return sum / total;
     }
 
     void workDone(Set<Work> done) {
@@ -348,18 +352,19 @@ final class NaiveMixture {
             if (cured) {
                 h.severity = 0;
             }
-            after.add(cured && h.rate == 0 ? new Hypothesis(null, 0, 0, h.weight, h.mean, h.covariance) : h);
+            after.add(cured && (h.rate == 0 || h.fault == Fault.CAPACITOR) ? new Hypothesis(null, 0, 0, h.weight, h.mean, h.covariance) : h);
         }
         hypotheses.clear();
         hypotheses.addAll(after);
     }
 
+    /** Under the condition that the readings are no mistake. */
     Map<Condition, Double> probabilities() {
         Map<Condition, Double> all = new EnumMap<>(Condition.class);
         double total = 0;
         for (Hypothesis h : hypotheses) {
-            all.merge(h.isSound() ? Condition.NONE : h.fault.condition(), h.weight, Double::sum);
-            total += h.weight;
+            all.merge(h.isSound() ? Condition.NONE : h.fault.condition(), h.weight * h.honest, Double::sum);
+            total += h.weight * h.honest;
         }
         double sum = total;
         all.replaceAll((condition, weight) -> weight / sum);
