@@ -129,7 +129,7 @@ final class Ledger {
 
     /** Cumulative hazard of ageing without a sign within a step, of a machine of an age at the calendar's start. */
     double ageing(int k, double ageAtStart) {
-        return QuittingHazard.WITHOUT_SIGN * QuittingHazard.ofAge(life, ageAtStart + calendar.elapsed[k], calendar.seasons[k]);
+        return QuittingHazard.withoutSign(life, ageAtStart + calendar.elapsed[k], calendar.seasons[k]);
     }
 
     /**
