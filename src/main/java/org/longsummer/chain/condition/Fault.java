@@ -125,6 +125,11 @@ public enum Fault {
         return hazard;
     }
 
+    /** Dirt gathers again where it gathered before. */
+    boolean isDirt() {
+        return this == CONDENSER_COIL || this == EVAPORATOR_COIL || this == FILTER;
+    }
+
     abstract Alteration alteration(double s, RoofUnit machine, Temperature condenserAir);
 
     double condenserFlow(double s) {

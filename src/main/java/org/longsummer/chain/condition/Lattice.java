@@ -131,13 +131,13 @@ final class Lattice {
         }
     }
 
-    /** Work resets what it resets; a cured fault grows again at its own rate, one that came as a step is gone. */
+    /** Work resets what it resets: dirt gathers again at its own rate, anything else that was mended is gone. */
     void work(Set<Work> done) {
         for (int i = 0; i < trajectories.size(); i++) {
             Trajectory t = trajectories.get(i);
             if (t.fault != null && cures(done, t.fault)) {
                 t.severity = 0;
-                if (t.rate == 0) {
+                if (t.rate == 0 || !t.fault.isDirt()) {
                     trajectories.set(i, new Trajectory(null, 0, t.onset, 0, t.logWeight, t.mean));
                 }
             }

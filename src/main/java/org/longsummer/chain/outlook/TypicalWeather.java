@@ -17,8 +17,8 @@ import org.longsummer.science.moistair.StandardAtmosphere;
 public final class TypicalWeather {
     /** A room that is being cooled on a summer afternoon (practice). */
     private static final Temperature RETURN_DRY_BULB = Temperature.fahrenheit(78);
-    private static final RelativeHumidity RETURN_HUMIDITY = RelativeHumidity.percent(50);
-    private static final Temperature CONDENSER_AIR = Temperature.fahrenheit(92);
+    private static final RelativeHumidity RETURN_HUMIDITY = RelativeHumidity.percent(45);
+    private static final Temperature CONDENSER_AIR = Temperature.fahrenheit(95);
 
     private TypicalWeather() {}
 
