@@ -15,20 +15,19 @@ public record Outlook(Standing standing, Limit limit, Quitting quitting) {
 
     /**
      * Date at which capacity falls below 0.90 or amps rise above 1.10 of the sound unit's, by the fault that is there now. The
-     * percentiles are of the date if it is reached by the horizon; how likely that is stands beside them. No date where a fault
-     * is too unlikely.
+     * percentiles are of the date if it is reached by the horizon; how likely that is stands beside them. Dates are empty where that
+     * chance is too small to plan with.
      *
      * @param p10 day before which one in ten of the possible courses that reach it is there
      * @param p50 day by which half of them are
      * @param p90 day by which nine in ten are
-     * @param suspicion probability that there is a fault
-     * @param alreadyPast probability that the limit is passed now
+     * @param alreadyPast probability that it is there now
      * @param ofPresentFault probability that what is wrong now brings it there by the horizon
      * @param withinHorizon probability that it is there by the horizon, also by what may yet begin
      * @param horizon last day that was looked at
      */
-    public record Limit(Optional<LocalDate> p10, Optional<LocalDate> p50, Optional<LocalDate> p90, double suspicion,
-            double alreadyPast, double ofPresentFault, double withinHorizon, LocalDate horizon) {}
+    public record Limit(Optional<LocalDate> p10, Optional<LocalDate> p50, Optional<LocalDate> p90, double alreadyPast,
+            double ofPresentFault, double withinHorizon, LocalDate horizon) {}
 
     /**
      * Probability that the unit quits.

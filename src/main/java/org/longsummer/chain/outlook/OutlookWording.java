@@ -27,7 +27,8 @@ public final class OutlookWording {
             return "It is not expected to fall below the limit by " + date.apply(limit.horizon()) + " (chance "
                     + percent(limit.withinHorizon()) + ").";
         }
-        return "If it is a fault (" + percent(limit.suspicion()) + ") and goes on like this, it falls below the limit about " + date.apply(limit.p50().get()) + ", eight times in ten between "
+        return "If what is wrong now goes on, it falls below the limit by " + date.apply(limit.horizon()) + " with a chance of "
+                + percent(limit.ofPresentFault()) + "; then most likely about " + date.apply(limit.p50().get()) + ", eight times in ten between "
                 + date.apply(limit.p10().get()) + " and " + date.apply(limit.p90().get()) + ".";
     }
 
