@@ -124,10 +124,10 @@ final class Lattice {
             double log = parent.logWeight + Math.log(fault.hazard() * piece);
             for (int i = 0; i < RATES.length; i++) {
                 born.add(new Trajectory(fault, RATES[i], onset, Math.min(Trajectory.MOST_SEVERE, RATES[i] * since),
-                        log + LOG_RATE_SHARES[i], parent.mean));
+                        log + LOG_RATE_SHARES[i], parent.mean).scatteringLike(parent));
             }
             for (double step : STEPS) {
-                born.add(new Trajectory(fault, 0, onset, step, log + LOG_STEP_SHARE, parent.mean));
+                born.add(new Trajectory(fault, 0, onset, step, log + LOG_STEP_SHARE, parent.mean).scatteringLike(parent));
             }
         }
     }
@@ -139,7 +139,7 @@ final class Lattice {
             if (t.fault != null && cures(done, t.fault)) {
                 t.severity = 0;
                 if (t.rate == 0 || !t.fault.isDirt()) {
-                    trajectories.set(i, new Trajectory(null, 0, t.onset, 0, t.logWeight, t.mean));
+                    trajectories.set(i, new Trajectory(null, 0, t.onset, 0, t.logWeight, t.mean).scatteringLike(t));
                 }
             }
         }

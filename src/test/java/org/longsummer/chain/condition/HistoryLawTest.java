@@ -247,6 +247,26 @@ class HistoryLawTest {
         assertTrue(large < usual - 0.1, usual + " then " + large);
     }
 
+    private static double uncertaintyAfter(double spread) {
+        Random random = new Random(12);
+        List<Visit> visits = new ArrayList<>();
+        for (int i = 0; i < 25; i++) {
+            visits.add(next(i).asExpected(UNIT, 0.04 + spread * 0.07 * random.nextGaussian(), spread * 0.02 * random.nextGaussian())
+                    .visit("s" + (1000 + i), UNIT));
+        }
+        List<Verdict> verdicts = judge(UNIT, visits);
+        return verdicts.get(24).departure().expectedAmps().orElseThrow().standardUncertainty().amperes();
+    }
+
+    /** A team that reads closely is believed more, one whose readings scatter less. */
+    @Test
+    void theScatterOfTheReadingsIsLearned() {
+        double close = uncertaintyAfter(0.3);
+        double usual = uncertaintyAfter(1);
+        double wide = uncertaintyAfter(1.8);
+        assertTrue(close < 0.85 * usual && usual < 0.9 * wide, close + ", " + usual + ", " + wide);
+    }
+
     /** No visit makes a broken sum: odd but possible readings of every kind. */
     @Test
     void oddReadingsAreAnswered() {
