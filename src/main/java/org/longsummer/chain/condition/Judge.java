@@ -126,7 +126,7 @@ final class Judge {
                 severity(probabilities), since(probabilities),
                 asks ? trail.get().about(probabilities.likeliestFault()) : List.of(), cannotTell(probabilities),
                 asks && state != State.RETAKE ? new NextReading(weighing, looks).best() : Optional.empty(), change, findings,
-                weighing.lattice.beliefs(), known.closing());
+                weighing.faultEffect(Channel.SPLIT), weighing.faultEffect(Channel.AMPS), weighing.lattice.beliefs(), known.closing());
     }
 
     /** Time alone makes a fault likelier and is no reason to call one: readings must have raised its odds. */
