@@ -75,9 +75,9 @@ final class Judge {
         double mistaken = new Mistakes(weighing.observation, visit).logDensity();
         for (Trajectory t : weighing.lattice.trajectories()) {
             double log = weighing.logDepartures(t);
-            double best = Math.max(log, mistaken);
-            double good = (1 - Mistakes.SHARE) * Math.exp(log - best);
-            double bad = Mistakes.SHARE * Math.exp(mistaken - best);
+            double best = weighing.mistakes > 0 ? Math.max(log, mistaken) : log;
+            double good = (1 - weighing.mistakes) * Math.exp(log - best);
+            double bad = weighing.mistakes * Math.exp(mistaken - best);
             t.honest = good / (good + bad);
             t.news = best + Math.log(good + bad) + weighing.logSide(t);
         }

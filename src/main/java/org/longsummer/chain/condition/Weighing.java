@@ -1,6 +1,7 @@
 package org.longsummer.chain.condition;
 
 import java.util.List;
+import java.util.Set;
 import org.longsummer.chain.departure.Channel;
 import org.longsummer.chain.departure.ExpectationBudget;
 import org.longsummer.chain.departure.Observation;
@@ -32,7 +33,14 @@ final class Weighing {
     private final double[][] predicted;
     private final double[][] evidenceNoise;
 
-    Weighing(Lattice lattice, UnitBaseline baseline, Looks looks, Expectation expectation, Observation observation) {
+    private final boolean learns;
+    /** Share of readings that are a mistake nobody recognised. */
+    final double mistakes;
+
+    Weighing(Lattice lattice, UnitBaseline baseline, Looks looks, Expectation expectation, Observation observation,
+            Set<Ingredient> without) {
+        learns = !without.contains(Ingredient.UNIT_BASELINE);
+        mistakes = without.contains(Ingredient.MISTAKES) ? 0 : Mistakes.SHARE;
         this.lattice = lattice;
         this.baseline = baseline;
         this.expectation = expectation;
@@ -42,7 +50,7 @@ final class Weighing {
             signatures[fault.ordinal()] = Signature.of(fault, expectation.machine(), expectation.surroundings().condenserAir());
         }
         design = baseline.design(expectation);
-        evidenceNoise = baseline.asEvidence(observation.noise());
+        evidenceNoise = without.contains(Ingredient.SAME_DAY) ? observation.noise() : baseline.asEvidence(observation.noise());
         foresight = baseline.foresee(design, evidenceNoise);
         predicted = foresight.predicted();
         load[S] = looks.filterAge().lnSplit();
@@ -151,7 +159,7 @@ final class Weighing {
     /** Every history learns what the sound unit must be like if it is the true one; the shared covariance narrows. */
     void learn() {
         int[] made = observation.made();
-        if (made.length == 0) {
+        if (made.length == 0 || !learns) {
             return;
         }
         SharedKalmanFilter.Step step = foresight.whenMade(made);
