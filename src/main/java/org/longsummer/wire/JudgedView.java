@@ -36,7 +36,7 @@ public record JudgedView(Optional<Shown> measured, Optional<Shown> expected, Opt
      */
     public record DepartureView(double percent, double lowPercent, double highPercent) {
 
-        static DepartureView of(Uncertain logarithm) {
+        public static DepartureView of(Uncertain logarithm) {
             double expanded = 2 * logarithm.standardUncertainty();
             return new DepartureView(percent(logarithm.value()), percent(logarithm.value() - expanded),
                     percent(logarithm.value() + expanded));
