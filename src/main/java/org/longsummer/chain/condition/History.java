@@ -129,6 +129,7 @@ public final class History {
             lattice.work(visit.workDone());
         }
         looks.work(visit.workDone());
+        trail.turn();
     }
 
     private void startAnew(Unit replacement) {

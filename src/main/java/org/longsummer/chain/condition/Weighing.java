@@ -123,6 +123,18 @@ final class Weighing {
         return t.fault == null ? 0 : signatures[t.fault.ordinal()].onChannel(channel, t.severity);
     }
 
+    /** What the unit shows on a channel against the sound unit, ln, over all histories. */
+    Uncertain faultEffect(Channel channel) {
+        double mean = 0;
+        double square = 0;
+        for (Trajectory t : lattice.trajectories()) {
+            double value = effect(t, channel.ordinal());
+            mean += t.weight * value;
+            square += t.weight * value * value;
+        }
+        return new Uncertain(mean, Math.sqrt(Math.max(0, square - mean * mean)));
+    }
+
     double lnCapacity(Trajectory t) {
         return lnLoadCapacity + (t.fault == null ? 0 : signatures[t.fault.ordinal()].lnCapacity(t.severity));
     }
