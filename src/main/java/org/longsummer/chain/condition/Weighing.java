@@ -17,6 +17,7 @@ final class Weighing {
     private static final int A = Channel.AMPS.ordinal();
     /** Share of a fault's effect by which the signature itself may be wrong. */
     private static final double SIGNATURE_U = 0.18;
+    private static final double NOTICEABLE = 0.02;
     /** Iced coils tell of the ice: by channel, the variance with which their departures count. */
     private static final double[] ICED_VARIANCE = {0.09, 0.004, 0.02, 0};
 
@@ -133,6 +134,11 @@ final class Weighing {
             square += t.weight * value * value;
         }
         return new Uncertain(mean, Math.sqrt(Math.max(0, square - mean * mean)));
+    }
+
+    /** A fault that takes a fiftieth of the capacity, or moves the amps by as much: below that no owner and hardly a meter can tell. */
+    boolean isNoticeable(Trajectory t) {
+        return !t.isSound() && Math.max(Math.abs(signatures[t.fault.ordinal()].lnCapacity(t.severity)), Math.abs(effect(t, A))) > NOTICEABLE;
     }
 
     double lnCapacity(Trajectory t) {

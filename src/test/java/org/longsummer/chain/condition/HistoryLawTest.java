@@ -119,6 +119,16 @@ class HistoryLawTest {
         assertTrue(none(verdicts.get(7)) > 0.7, "sound again: " + none(verdicts.get(7)));
     }
 
+    /** Three weeks after the cleaning, showing what it should: the new dirt that is to be expected is no reason to call anybody. */
+    @Test
+    void aCleanedUnitThatReadsAsItShouldIsSteady() {
+        List<Visit> visits = dirty(Work.CONDENSER_COIL, true);
+        visits.add(next(7).asExpected(UNIT, 0.04, 0.005).visit("f", UNIT));
+        List<Verdict> verdicts = judge(UNIT, visits);
+        assertNotEquals(State.STEADY, verdicts.get(6).state());
+        verdicts.subList(7, 9).forEach(verdict -> assertEquals(State.STEADY, verdict.state(), verdict.visit().id()));
+    }
+
     /** What survives the cleaning was not dirt. */
     @Test
     void aDepartureThatSurvivesTheCleaningSpeaksAgainstDirt() {
