@@ -118,6 +118,7 @@ public final class People {
             if (find(handle, personId).filter(Person::active).isEmpty()) {
                 Sessions.endAll(handle, personId, Optional.empty());
                 Programs.endAll(handle, personId);
+                handle.createUpdate("delete from invitation where person_id = :id").bind("id", personId).execute();
             }
             return Outcome.DONE;
         });

@@ -17,17 +17,18 @@ import org.longsummer.access.Secret;
 
 /** The programs that may ask for somebody: named, limited, withdrawn. */
 public final class Programs {
-    private static final Duration USE_NOTED_EVERY = Duration.ofMinutes(5);
     private static final String COLUMNS = "t.id, t.person_id, t.name as program_name, t.most, t.depots as program_depots, t.made_at_ms, t.ends_at_ms, t.used_at_ms";
 
     private final Jdbi reader;
     private final Jdbi writer;
     private final Clock clock;
+    private final Uses uses;
 
-    Programs(Jdbi reader, Jdbi writer, Clock clock) {
+    Programs(Jdbi reader, Jdbi writer, Clock clock, Uses uses) {
         this.reader = reader;
         this.writer = writer;
         this.clock = clock;
+        this.uses = uses;
     }
 
     /** A program and for whom it acts. */
@@ -55,8 +56,8 @@ public final class Programs {
                 where t.secret_hash = :hash and t.ends_at_ms > :now and p.active = 1""")
                 .bind("hash", secret.hash()).bind("now", now.toEpochMilli())
                 .map((row, context) -> new Opened(program(row, context), People.person(row, row.getString("person_id")))).findOne());
-        opened.filter(found -> found.program().used().filter(used -> used.plus(USE_NOTED_EVERY).isAfter(now)).isEmpty())
-                .ifPresent(found -> used(found.program().id(), now));
+        opened.map(Opened::program).ifPresent(program -> uses.note(program.id(), program.used().orElse(Instant.MIN), now,
+                () -> used(program.id(), now)));
         return opened;
     }
 

@@ -3,7 +3,6 @@ package org.longsummer.store;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Clock;
-import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -15,8 +14,6 @@ import org.longsummer.access.Secret;
 
 /** Who is signed in where. A session is a row: when it is gone, so is whatever it opened. */
 public final class Sessions {
-    /** Finer than this, the moment of the last use is not worth a write. */
-    private static final Duration USE_NOTED_EVERY = Duration.ofMinutes(5);
     /** Of one person; the one unused for longest makes room. */
     public static final int MOST_OF_ONE_PERSON = 20;
     private static final String COLUMNS = "s.id, s.person_id, s.kind, s.label, s.began_at_ms, s.used_at_ms";
@@ -24,11 +21,13 @@ public final class Sessions {
     private final Jdbi reader;
     private final Jdbi writer;
     private final Clock clock;
+    private final Uses uses;
 
-    Sessions(Jdbi reader, Jdbi writer, Clock clock) {
+    Sessions(Jdbi reader, Jdbi writer, Clock clock, Uses uses) {
         this.reader = reader;
         this.writer = writer;
         this.clock = clock;
+        this.uses = uses;
     }
 
     /** A session and whose it is. */
@@ -62,8 +61,8 @@ public final class Sessions {
         Optional<Opened> opened = reader.withHandle(handle -> handle.createQuery("select " + COLUMNS + ", "
                 + People.OTHER_COLUMNS + """
                  from session s join person p on p.id = s.person_id where s.secret_hash = :hash and p.active = 1""")
-                .bind("hash", secret.hash()).map(Sessions::opened).findOne()).filter(found -> found.session().isAlive(now));
-        opened.filter(found -> found.session().used().plus(USE_NOTED_EVERY).isBefore(now)).ifPresent(found -> used(found.session().id(), now));
+                .bind("hash", secret.hash()).map(this::opened).findOne()).filter(found -> found.session().isAlive(now));
+        opened.map(Opened::session).ifPresent(session -> uses.note(session.id(), session.used(), now, () -> used(session.id(), now)));
         return opened;
     }
 
@@ -78,9 +77,9 @@ public final class Sessions {
         return reader.withHandle(handle -> ofPerson(handle, personId)).stream().filter(session -> session.isAlive(now)).toList();
     }
 
-    private static List<Session> ofPerson(Handle handle, String personId) {
+    private List<Session> ofPerson(Handle handle, String personId) {
         return handle.createQuery("select " + COLUMNS + " from session s where s.person_id = :person order by s.used_at_ms desc, s.id")
-                .bind("person", personId).map(Sessions::session).list();
+                .bind("person", personId).map(this::session).list();
     }
 
     /**
@@ -112,17 +111,19 @@ public final class Sessions {
                 .bind("except", exceptSession.orElse("")).execute();
     }
 
-    private static void delete(Handle handle, String id) {
+    private void delete(Handle handle, String id) {
         handle.createUpdate("delete from session where id = :id").bind("id", id).execute();
+        uses.forget(id);
     }
 
-    private static Opened opened(ResultSet row, StatementContext context) throws SQLException {
+    private Opened opened(ResultSet row, StatementContext context) throws SQLException {
         Session session = session(row, context);
         return new Opened(session, People.person(row, session.personId()));
     }
 
-    private static Session session(ResultSet row, StatementContext context) throws SQLException {
-        return new Session(row.getString("id"), row.getString("person_id"), Column.choice(row, "kind", Session.Kind.class, null),
-                row.getString("label"), Instant.ofEpochMilli(row.getLong("began_at_ms")), Instant.ofEpochMilli(row.getLong("used_at_ms")));
+    private Session session(ResultSet row, StatementContext context) throws SQLException {
+        String id = row.getString("id");
+        return new Session(id, row.getString("person_id"), Column.choice(row, "kind", Session.Kind.class, null), row.getString("label"),
+                Instant.ofEpochMilli(row.getLong("began_at_ms")), uses.latest(id, Instant.ofEpochMilli(row.getLong("used_at_ms"))));
     }
 }

@@ -44,6 +44,7 @@ public final class Store implements AutoCloseable {
     private final Sessions sessions;
     private final Programs programs;
     private final SheetLinks sheetLinks;
+    private final Uses uses = new Uses();
     private final Clock clock;
 
     private Store(Path file, Clock clock) throws IOException {
@@ -67,8 +68,8 @@ public final class Store implements AutoCloseable {
         acting.stamp(writer);
         journal = new Journal(reader, writer);
         people = new People(reader, writer, clock);
-        sessions = new Sessions(reader, writer, clock);
-        programs = new Programs(reader, writer, clock);
+        sessions = new Sessions(reader, writer, clock, uses);
+        programs = new Programs(reader, writer, clock, uses);
         sheetLinks = new SheetLinks(reader, writer, clock);
     }
 
@@ -156,6 +157,7 @@ public final class Store implements AutoCloseable {
 
     @Override
     public void close() {
+        uses.close();
         readers.close();
         writers.close();
     }

@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.statement.PreparedBatch;
+import org.longsummer.access.Reach;
 import org.longsummer.chain.visit.Unit;
 
 /** The fleet's units. */
@@ -21,7 +22,14 @@ public final class Units {
     }
 
     public int count() {
-        return reader.withHandle(handle -> handle.createQuery("select count(*) from unit").mapTo(Integer.class).one());
+        return count(Reach.EVERYWHERE);
+    }
+
+    /** How many of them somebody may see. */
+    public int count(Reach reach) {
+        ReachCondition seen = new ReachCondition(reach);
+        return reader.withHandle(handle -> handle.createQuery("select count(*) from unit where " + seen.on("depot"))
+                .bindMap(seen.values()).mapTo(Integer.class).one());
     }
 
     public Optional<FleetUnit> find(String id) {
@@ -45,8 +53,15 @@ public final class Units {
 
     /** All units, by id; for small fleets and for files. */
     public List<FleetUnit> all() {
-        return reader.withHandle(handle -> handle.createQuery("select " + UnitRow.COLUMNS + " from unit order by id")
-                .map(UnitRow::read).list());
+        return all(Reach.EVERYWHERE);
+    }
+
+    /** All that somebody may see, by id. */
+    public List<FleetUnit> all(Reach reach) {
+        ReachCondition seen = new ReachCondition(reach);
+        return reader.withHandle(handle -> handle
+                .createQuery("select " + UnitRow.COLUMNS + " from unit where " + seen.on("depot") + " order by id")
+                .bindMap(seen.values()).map(UnitRow::read).list());
     }
 
     /** Units whose serial looks like this one, forgiving O and 0, I and 1, S and 5. */

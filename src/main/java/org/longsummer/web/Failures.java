@@ -36,9 +36,9 @@ final class Failures {
     }
 
     private static void pageNotFound(Context request) {
-        if (!request.path().startsWith("/api/")) {
+        if (!Doorkeeper.isApi(request)) {
             request.html("<!doctype html><html lang=\"en\"><meta charset=\"utf-8\"><title>Not here – Longsummer</title>"
-                    + "<h1>There is no page here</h1><p><a href=\"/yard/\">To the yard</a></p></html>");
+                    + "<h1>There is no page here</h1><p><a href=\"" + request.contextPath() + "/yard/\">To the yard</a></p></html>");
         }
     }
 

@@ -6,9 +6,11 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.longsummer.access.Person;
 import org.longsummer.chain.condition.Verdict;
 import org.longsummer.chain.visit.Visit;
 import org.longsummer.quantity.UnitSystem;
+import org.longsummer.store.Entry;
 import org.longsummer.store.FleetUnit;
 import org.longsummer.store.Judging.Withdrawing;
 import org.longsummer.store.RecordedVisit;
@@ -78,6 +80,7 @@ final class VisitApi {
 
     void correct(Context request) {
         RecordedVisit earlier = find(request.pathParam("visit"));
+        refuseUnlessOwn(request, earlier);
         save(request, UnitApi.find(store, earlier.visit().unitId()), Optional.of(earlier.visit().id()));
     }
 
@@ -92,8 +95,9 @@ final class VisitApi {
 
     void withdraw(Context request) {
         String visitId = request.pathParam("visit");
+        store.visits().find(visitId).ifPresent(stored -> refuseUnlessOwn(request, stored));
         WithdrawalForm form = Reader.body(request, WithdrawalForm.class);
-        Boxes boxes = new Boxes(Map.of("by", form.by() == null ? "" : form.by(), "reason", form.reason() == null ? "" : form.reason()));
+        Boxes boxes = new Boxes(Map.of("by", signedBy(request, form.by() == null ? "" : form.by()), "reason", form.reason() == null ? "" : form.reason()));
         String by = boxes.text("by", 80);
         String reason = boxes.text("reason", 4000);
         if (by.isEmpty()) {
@@ -121,7 +125,8 @@ final class VisitApi {
             throw new Refused(422, List.of(new Problem("id", id, "A visit needs an id of letters and digits, made by whoever sends it.",
                     "Make one and send it again with the same id if the answer does not arrive.")));
         }
-        Saving outcome = store.judging().save(new VisitForm(form.boxes(), clock).entry(id, unit.id(), zone(unit), corrects));
+        Entry entry = new VisitForm(form.boxes(), clock).entry(id, unit.id(), zone(unit), corrects);
+        Saving outcome = store.judging().save(entry.savedBy(signedBy(request, entry.savedBy())));
         answer(request, unit, id, outcome, system);
     }
 
@@ -139,6 +144,18 @@ final class VisitApi {
         }
     }
 
+    /** Who hands a visit over: whoever is signed in; on an open server, the name that was typed. */
+    private static String signedBy(Context request, String typed) {
+        return Asking.of(request).person().map(Person::name).orElse(typed);
+    }
+
+    private static void refuseUnlessOwn(Context request, RecordedVisit visit) {
+        if (!Asking.of(request).mayChangeWhatWasSavedBy(visit.entry().savedBy())) {
+            throw new Refused(403, List.of(new Problem("", visit.entry().savedBy(), "This visit was saved by somebody else.",
+                    "Ask him, or a manager, to correct or withdraw it.")));
+        }
+    }
+
     private RecordedVisit find(String visitId) {
         return store.visits().find(visitId).orElseThrow(() -> unknown(visitId));
     }
@@ -147,7 +164,7 @@ final class VisitApi {
         return store.depots().named(unit.unit().site()).flatMap(depot -> depot.timeZone());
     }
 
-    private static Refused unknown(String visitId) {
+    static Refused unknown(String visitId) {
         return Refused.unknown("visit", visitId, "There is no visit of this id.");
     }
 
