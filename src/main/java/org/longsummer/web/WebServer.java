@@ -11,7 +11,9 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.config.SizeUnit;
 import io.javalin.http.staticfiles.Location;
 import io.javalin.json.JavalinJackson;
+import io.javalin.security.Roles;
 import java.time.Clock;
+import java.util.List;
 import java.util.function.Predicate;
 import org.longsummer.access.Attempts;
 import org.longsummer.access.Passwords;
@@ -79,6 +81,16 @@ public final class WebServer implements AutoCloseable {
     public int port() {
         return javalin.port();
     }
+
+    /** Every address that is served by code, and what it needs. */
+    List<Address> addresses() {
+        return javalin.unsafe.internalRouter.allHttpHandlers().stream().map(laid -> laid.endpoint).filter(endpoint -> endpoint.method.isHttpMethod())
+                .map(endpoint -> new Address(endpoint.method.name(), endpoint.path,
+                        (Needs) endpoint.metadata(Roles.class).getRoles().iterator().next())).toList();
+    }
+
+    /** An address with its method. */
+    record Address(String method, String path, Needs needs) {}
 
     @Override
     public void close() {
