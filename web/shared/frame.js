@@ -3,8 +3,10 @@
 import { byId, element, fill } from './dom.js';
 import { chooseSystem, rememberTechnician, system, technician } from './reader.js';
 import { get, remove } from './api.js';
+import { dropEverything, dropUnits, outbox } from './pocket.js';
+import { isWaiting, sendByItself } from './sending.js';
 
-const PAGES = [['yard', 'Yard'], ['visit', 'New visit'], ['new-unit', 'New unit'], ['import', 'Files']];
+const PAGES = [['yard', 'Yard'], ['visit', 'New visit'], ['new-unit', 'New unit'], ['import', 'Files'], ['phone', 'On this phone']];
 
 function head(current) {
   const links = PAGES.map(([folder, title]) =>
@@ -28,7 +30,11 @@ function foot(withUnits) {
     element('p', {}, 'Advice from readings, not an inspection. Local codes and the maker’s manual come first.')));
 }
 
+/** What this device keeps goes with whoever signs out; what still waits to be sent stays, and he is asked first. */
 async function signOut() {
+  const waiting = (await outbox().catch(() => [])).filter(isWaiting).length;
+  if (waiting && !confirm(`${waiting} on this device still wait to be sent. They stay here, and are sent by whoever signs in next. Sign out all the same?`)) return;
+  await (waiting ? dropUnits() : dropEverything()).catch(() => undefined);
   await remove('session').catch(() => undefined);
   location.assign('../sign-in/');
 }
@@ -54,11 +60,29 @@ async function showHouse() {
   document.querySelector('.head').after(mark);
 }
 
+/** Says on every page how much waits on this device to be sent. */
+async function showWaiting() {
+  const items = await outbox().catch(() => []);
+  const waiting = items.filter(isWaiting).length;
+  const place = byId('waiting') ?? element('p', { id: 'waiting', class: 'waiting no-print', role: 'status' });
+  if (!place.isConnected) document.querySelector('.head').after(place);
+  fill(place, waiting ? element('a', { href: '../phone/' }, waiting === 1 ? '1 entry waits to be sent' : `${waiting} entries wait to be sent`) : '');
+}
+
+/** Lets the pages open without a signal; only where the browser trusts the address. */
+function keepPages() {
+  navigator.serviceWorker?.register('../service-worker.js', { scope: '../' }).catch(() => undefined);
+}
+
 /** Lays head and foot around the page's main part; `current` is the page's folder. */
 export function layFrame(current, { withUnits = true } = {}) {
   document.body.prepend(element('a', { class: 'skip', href: '#main' }, 'To the content'), head(current));
   document.body.append(foot(withUnits));
   showHouse();
+  keepPages();
+  document.addEventListener('outbox-changed', showWaiting);
+  showWaiting();
+  sendByItself();
 }
 
 /** Says what went wrong where the page would have stood, and offers to try again. */

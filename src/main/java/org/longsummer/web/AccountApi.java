@@ -14,6 +14,8 @@ import org.longsummer.access.Secret;
 import org.longsummer.store.Program;
 import org.longsummer.store.Session;
 import org.longsummer.store.Store;
+import org.longsummer.wire.Boxes;
+import org.longsummer.wire.Problem;
 
 /** A person's own account: password, sessions and phones, programs. */
 final class AccountApi {
@@ -121,7 +123,7 @@ final class AccountApi {
         }
         Right most = boxes.choice("most", Right.class, Right.SEE);
         double days = boxes.number("days", 1, MOST_DAYS, "days").orElse((double) MOST_DAYS);
-        boxes.refuseIfWrong();
+        Refused.ifAny(boxes.problems());
         Reach reach = form.depots() == null ? Reach.EVERYWHERE : Reach.of(form.depots());
         Secret key = store.programs().make(person.id(), name, most, reach, Duration.ofDays((long) days));
         request.status(201).json(new Made(key.text()));

@@ -8,6 +8,7 @@ import org.longsummer.access.Reach;
 import org.longsummer.access.Right;
 import org.longsummer.store.Actor;
 import org.longsummer.store.YardFilter;
+import org.longsummer.wire.Problem;
 
 /**
  * Who asks: found out once, at the door, and handed to every handler. What a list shows is narrowed by {@link #yard()} and

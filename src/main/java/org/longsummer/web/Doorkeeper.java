@@ -20,6 +20,7 @@ import org.longsummer.store.FleetUnit;
 import org.longsummer.store.Programs;
 import org.longsummer.store.Sessions;
 import org.longsummer.store.Store;
+import org.longsummer.wire.Problem;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -70,7 +71,9 @@ final class Doorkeeper {
         for (RouteRole need : needs) {
             refuseUnless(asking, (Needs) need, request);
         }
-        request.pathParamMap().forEach((part, text) -> refuseBeyond(asking, part, text));
+        if (!needs.contains(Needs.NOTHING)) {
+            request.pathParamMap().forEach((part, text) -> refuseBeyond(asking, part, text));
+        }
     }
 
     static boolean isApi(Context request) {

@@ -5,6 +5,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import java.util.List;
+import org.longsummer.wire.Problem;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 

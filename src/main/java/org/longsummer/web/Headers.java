@@ -5,6 +5,7 @@ import io.javalin.http.Context;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.longsummer.wire.Problem;
 
 /** What a browser is told about every answer, and what it must tell about every request that changes something. */
 final class Headers {

@@ -9,6 +9,7 @@ import org.longsummer.access.Person;
 import org.longsummer.access.Secret;
 import org.longsummer.store.Actor;
 import org.longsummer.store.Store;
+import org.longsummer.wire.Problem;
 
 /** Choosing a password by a link that an administrator made; the link opens this once and nothing else. */
 final class InvitationApi {

@@ -10,6 +10,7 @@ import org.longsummer.access.Role;
 import org.longsummer.store.Depot;
 import org.longsummer.store.People;
 import org.longsummer.store.Store;
+import org.longsummer.wire.Boxes;
 
 /** The people, for those who administer: who there is, what each may do and see, and what of his is open where. */
 final class PeopleApi {
@@ -57,7 +58,7 @@ final class PeopleApi {
             boxes.refuse("name", "A person needs a name.", "Type it as it should stand in the record; it cannot be changed later.");
         }
         Role role = role(boxes);
-        boxes.refuseIfWrong();
+        Refused.ifAny(boxes.problems());
         refuseUnlessFirstAdministers(role);
         Person person = store.people().add(name, role, reach(form)).orElseThrow(() -> Refused.conflict("name", name,
                 "Somebody has this name already, maybe with a closed account.", "Add what tells the two apart, such as a place."));
@@ -68,7 +69,7 @@ final class PeopleApi {
         Form form = Reader.body(request, Form.class);
         Boxes boxes = boxes(form);
         Role role = role(boxes);
-        boxes.refuseIfWrong();
+        Refused.ifAny(boxes.problems());
         answer(request, store.people().change(request.pathParam("person"), role, reach(form)));
     }
 

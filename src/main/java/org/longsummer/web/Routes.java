@@ -17,7 +17,8 @@ import io.javalin.config.RoutesConfig;
 final class Routes {
     private Routes() {}
 
-    static void lay(RoutesConfig routes, HouseApi house, YardApi yard, UnitApi units, VisitApi visits, ImportApi files) {
+    static void lay(RoutesConfig routes, HouseApi house, YardApi yard, UnitApi units, VisitApi visits, ImportApi files, OfflineApi offline,
+            AppShell shell) {
         routes.get("/", request -> request.redirect("yard/"), NOTHING);
 
         routes.get("/api/house", house::show, SEE);
@@ -36,6 +37,14 @@ final class Routes {
         routes.post("/api/visits/{visit}/withdrawal", visits::withdraw, VISIT);
 
         routes.post("/api/import", files::take, LOOK_AFTER);
+
+        routes.get("/api/offline/depots", offline::depots, SEE);
+        routes.get("/api/offline/fleet", offline::fleet, SEE);
+        routes.get("/api/offline/units/{unit}", offline::unit, SEE);
+        routes.post("/api/offline/units/{unit}", offline::addUnit, VISIT);
+        routes.get("/service-worker.js", shell::serviceWorker, NOTHING);
+        routes.get("/u/{unit}", offline::openSticker, NOTHING);
+        routes.get("/api/units/{unit}/sticker.svg", offline::sticker, SEE);
 
         routes.get("/api/*", Failures::unknownAddress, NOTHING);
         routes.post("/api/*", Failures::unknownAddress, NOTHING);

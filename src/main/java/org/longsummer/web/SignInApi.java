@@ -12,6 +12,8 @@ import org.longsummer.access.Right;
 import org.longsummer.store.Actor;
 import org.longsummer.store.Session;
 import org.longsummer.store.Store;
+import org.longsummer.wire.Boxes;
+import org.longsummer.wire.Problem;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -136,7 +138,7 @@ final class SignInApi {
         if (password.isEmpty()) {
             boxes.refuse("password", "A password belongs here.", "Type it; if you have none yet, an administrator can make you a link.");
         }
-        boxes.refuseIfWrong();
+        Refused.ifAny(boxes.problems());
     }
 
     static Refused tooOften(Duration wait, Context request, String name) {

@@ -18,6 +18,7 @@ import java.util.function.Predicate;
 import org.longsummer.access.Attempts;
 import org.longsummer.access.Passwords;
 import org.longsummer.store.Store;
+import org.longsummer.wire.Problem;
 
 /** Serves the pages and their data over HTTP. */
 public final class WebServer implements AutoCloseable {
@@ -52,7 +53,8 @@ public final class WebServer implements AutoCloseable {
             door.stand(config.routes);
             layAccess(config.routes, store, door, cookies, clock);
             Routes.lay(config.routes, new HouseApi(store, demoFleet), new YardApi(store, clock), new UnitApi(store),
-                    new VisitApi(store, clock), new ImportApi(store));
+                    new VisitApi(store, clock), new ImportApi(store), new OfflineApi(store, clock),
+                    AppShell.ofPages());
         });
         door.inspect(javalin.unsafe.internalRouter);
     }
