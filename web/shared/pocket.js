@@ -95,6 +95,11 @@ export async function dropEverything() {
   for (const name of Object.keys(STORES)) await within(name, 'readwrite', store => store.clear());
 }
 
+/** The units and their histories, when somebody signs out and something still waits to be sent. */
+export async function dropUnits() {
+  for (const name of ['units', 'facts']) await within(name, 'readwrite', store => store.clear());
+}
+
 /** Asks the browser not to clear this when space runs short. @returns whether it agreed */
 export const keepForGood = () => navigator.storage?.persist?.().catch(() => false) ?? Promise.resolve(false);
 

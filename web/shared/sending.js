@@ -25,9 +25,12 @@ async function noteSent(item, answer) {
     server_said: saysOtherwise(item, answer.verdict) ? said : undefined });
 }
 
+/** No answer, a failure, nobody signed in, or too much at once: nothing is wrong with what waits. */
+const mayGoLater = ({ status }) => [0, 401, 429].includes(status) || status >= 500;
+
 async function noteTrouble(item, refusal) {
   const problem = { status: refusal.status, problems: refusal.problems, unit_id: refusal.answer?.unit_id, label: refusal.answer?.label };
-  await keepItem({ ...item, state: refusal.status === 0 || refusal.status >= 500 ? 'waiting' : 'stuck', problem });
+  await keepItem({ ...item, state: mayGoLater(refusal) ? 'waiting' : 'stuck', problem });
 }
 
 /**
@@ -75,7 +78,7 @@ async function sendInOrder(again) {
     if (held.has(item.unit_id)) continue;
     const { refusal } = await sendItem(item);
     if (refusal && item.kind === 'unit') held.add(item.unit_id);
-    if (refusal && (refusal.status === 0 || refusal.status >= 500)) return;
+    if (refusal && mayGoLater(refusal)) return;
   }
 }
 
