@@ -29,6 +29,8 @@ final class Judge {
     private static final double LN_CAPACITY_LIMIT = Math.log(0.90);
     private static final double LN_AMPS_LIMIT = Math.log(1.10);
     private static final double LIMIT_U = 0.012;
+    /** Less than half of the last digit beside one lies beyond this many standard deviations. */
+    private static final double SHOWN = 8.5;
     /** A runner-up is named from here on. */
     private static final double RUNNER_UP = 0.15;
 
@@ -76,8 +78,8 @@ final class Judge {
         for (Trajectory t : weighing.lattice.trajectories()) {
             double log = weighing.logDepartures(t);
             double best = weighing.mistakes > 0 ? Math.max(log, mistaken) : log;
-            double good = (1 - weighing.mistakes) * Math.exp(log - best);
-            double bad = weighing.mistakes * Math.exp(mistaken - best);
+            double good = (1 - weighing.mistakes) * (log < best ? Math.exp(log - best) : 1);
+            double bad = weighing.mistakes * (mistaken < best ? Math.exp(mistaken - best) : 1);
             t.honest = good / (good + bad);
             t.news = best + Math.log(good + bad) + weighing.logSide(t);
         }
@@ -175,9 +177,14 @@ final class Judge {
     private double impact(Trajectory t) {
         double lnCapacity = weighing.lnCapacity(t);
         double lnAmps = weighing.load[1] + weighing.effect(t, Channel.AMPS.ordinal());
-        double weak = Normal.cumulative((LN_CAPACITY_LIMIT - lnCapacity) / (LIMIT_U + 0.15 * Math.abs(lnCapacity)));
-        double hungry = Normal.cumulative((lnAmps - LN_AMPS_LIMIT) / (LIMIT_U + 0.15 * Math.abs(lnAmps)));
+        double weak = share((LN_CAPACITY_LIMIT - lnCapacity) / (LIMIT_U + 0.15 * Math.abs(lnCapacity)));
+        double hungry = share((lnAmps - LN_AMPS_LIMIT) / (LIMIT_U + 0.15 * Math.abs(lnAmps)));
         return 1 - (1 - weak) * (1 - hungry);
+    }
+
+    /** Of a standard normal variable below x; beyond what a sum with one can show, it is not worked out. */
+    private static double share(double x) {
+        return x < -SHOWN ? 0 : x > SHOWN ? 1 : Normal.cumulative(x);
     }
 
     private Optional<Severity> severity(Probabilities probabilities) {

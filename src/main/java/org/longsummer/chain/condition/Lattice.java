@@ -2,7 +2,6 @@ package org.longsummer.chain.condition;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import org.longsummer.chain.departure.UnitBaseline;
 import org.longsummer.chain.visit.Work;
@@ -83,7 +82,7 @@ final class Lattice {
     List<Belief> beliefs() {
         List<Belief> beliefs = new ArrayList<>(trajectories.size());
         for (Trajectory t : trajectories) {
-            beliefs.add(new Belief(t.weight, Optional.ofNullable(t.fault), t.severity, t.rate));
+            beliefs.add(new Belief(t.weight, Fault.believed(t.fault), t.severity, t.rate));
         }
         return beliefs;
     }

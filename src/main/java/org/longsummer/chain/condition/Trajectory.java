@@ -19,6 +19,9 @@ final class Trajectory {
     Scatter ampsScatter = Scatter.FORESEEN;
     /** What the sound unit would show on each channel at the visit in hand, by this history's mean. */
     double[] sound;
+    /** What its fault does to split and amps at the visit in hand, ln. */
+    double onSplit;
+    double onAmps;
     /** Probability that the readings of the visit in hand are no mistake. */
     double honest = 1;
     /** ln of how likely this history makes all that was read and seen at the visit in hand. */

@@ -62,7 +62,7 @@ final class Weighing {
         load[S] = looks.filterAge().lnSplit();
         load[A] = looks.filterAge().lnAmps();
         lnLoadCapacity = looks.filterAge().lnCapacity();
-        foreseeSound();
+        foresee();
     }
 
     /** ln(measured / bare expectation) of the sound unit on one channel, over all histories, with its standard uncertainty. */
@@ -101,27 +101,28 @@ final class Weighing {
         return ratio;
     }
 
-    /** Histories that branched from one another share their means until they have learned: what those give is worked out once. */
-    private void foreseeSound() {
+    /**
+     * What every history says of this visit before its readings count. Histories that branched from one another share their means
+     * until they have learned: what those give is worked out once.
+     */
+    private void foresee() {
         double[] mean = null;
         double[] sound = null;
         for (Trajectory t : lattice.trajectories()) {
             if (t.mean != mean) {
                 mean = t.mean;
-                sound = new double[Channel.COUNT];
-                for (int c = 0; c < sound.length; c++) {
-                    for (int i = 0; i < mean.length; i++) {
-                        sound[c] += design[c][i] * mean[i];
-                    }
-                }
+                sound = UnitBaseline.sound(design, mean);
             }
             t.sound = sound;
+            t.onSplit = t.fault == null ? 0 : signatures[t.fault.ordinal()].onChannel(S, t.severity);
+            t.onAmps = t.fault == null ? 0 : signatures[t.fault.ordinal()].onChannel(A, t.severity);
         }
     }
 
     /** What the history's fault does to a channel now. */
     double effect(Trajectory t, int channel) {
-        return t.fault == null ? 0 : signatures[t.fault.ordinal()].onChannel(channel, t.severity);
+        return channel == S ? t.onSplit : channel == A ? t.onAmps
+                : t.fault == null ? 0 : signatures[t.fault.ordinal()].onChannel(channel, t.severity);
     }
 
     /** What the unit shows on a channel against the sound unit, ln, over all histories. */
@@ -164,7 +165,7 @@ final class Weighing {
             }
         }
         for (Looks.Look look : looks) {
-            log += Math.log(look.likelihood().of(t.isSound() ? null : t.fault, t.severity));
+            log += t.isSound() || !look.tellsOf(t.fault) ? look.logOfSound() : Math.log(look.likelihood().of(t.fault, t.severity));
         }
         return log;
     }
@@ -212,22 +213,15 @@ final class Weighing {
             return;
         }
         SharedKalmanFilter.Step step = foresight.whenMade(made);
-        double[] surprise = new double[made.length];
+        double[][] gain = transposed(step.gain());
         for (Trajectory t : lattice.trajectories()) {
-            for (int k = 0; k < made.length; k++) {
-                double share = predicted[made[k]][made[k]] / (predicted[made[k]][made[k]] + extra(t, made[k]));
-                surprise[k] = t.honest * share * surprise(t, made[k]);
-            }
             double[] moved = new double[t.mean.length];
-            for (int i = 0; i < moved.length; i++) {
-                double[] gain = step.gain()[i];
-                double move = 0;
-                for (int k = 0; k < made.length; k++) {
-                    move += gain[k] * surprise[k];
-                }
-                moved[i] = t.mean[i] + move;
+            for (int k = 0; k < made.length; k++) {
+                double variance = predicted[made[k]][made[k]];
+                add(moved, gain[k], t.honest * (variance / (variance + extra(t, made[k]))) * surprise(t, made[k]));
             }
             learnScatter(t);
+            add(moved, t.mean, 1);
             t.mean = moved;
         }
         if (!expectation.screening().visit().icedCoil()) {
@@ -248,5 +242,22 @@ final class Weighing {
         double variance = variance(t, channel);
         double e = surprise(t, channel);
         return before.after(before.ratio() * anew[channel] / variance, e * e / variance, t.honest);
+    }
+
+    /** Rows for columns, so that what is added up lies side by side. */
+    private static double[][] transposed(double[][] matrix) {
+        double[][] transposed = new double[matrix[0].length][matrix.length];
+        for (int i = 0; i < matrix.length; i++) {
+            for (int k = 0; k < transposed.length; k++) {
+                transposed[k][i] = matrix[i][k];
+            }
+        }
+        return transposed;
+    }
+
+    private static void add(double[] sum, double[] row, double factor) {
+        for (int i = 0; i < sum.length; i++) {
+            sum[i] += row[i] * factor;
+        }
     }
 }
