@@ -31,6 +31,7 @@ public final class History {
     private Optional<Comparison> before = Optional.empty();
     private Optional<Weighing> last = Optional.empty();
     private LocalDate lastDay;
+    private int judgedVisits;
     private UsualVolts usualVolts = UsualVolts.UNKNOWN;
     private Hemisphere hemisphere = Hemisphere.UNSEEN;
 
@@ -50,6 +51,7 @@ public final class History {
         copy.before = before;
         copy.last = Optional.empty();
         copy.lastDay = lastDay;
+        copy.judgedVisits = judgedVisits;
         copy.usualVolts = usualVolts;
         copy.hemisphere = hemisphere;
         return copy;
@@ -63,7 +65,9 @@ public final class History {
         prepare(visit, expectation, known);
         Observation observation = Observation.of(expectation, known);
         Weighing weighing = new Weighing(lattice, baseline, looks, expectation, observation);
-        Verdict verdict = new Judge(weighing, looks, known, explains ? Optional.of(trail) : Optional.empty()).judge(before);
+        Verdict verdict = new Judge(weighing, looks, known, judgedVisits, explains ? Optional.of(trail) : Optional.empty())
+                .judge(before);
+        judgedVisits += verdict.state() == State.RETAKE ? 0 : 1;
         looks.remember(screening);
         usualVolts = usualVolts.with(visit);
         last = Optional.of(weighing);
@@ -79,7 +83,7 @@ public final class History {
             baseline = new UnitBaseline(expectation, known);
             lattice = new Lattice(baseline.start(), today);
         } else {
-            seasons = Math.max(0, hemisphere.clock().seasonsBetween(lastDay, visit.localDay()));
+            seasons = Math.max(0, hemisphere.clock(unit).seasonsBetween(lastDay, visit.localDay()));
             looks.advance(seasons);
             lattice.advance(seasons, lastDay.toEpochDay(), today);
         }
@@ -110,5 +114,6 @@ public final class History {
         trail = new Trail();
         before = Optional.empty();
         last = Optional.empty();
+        judgedVisits = 0;
     }
 }

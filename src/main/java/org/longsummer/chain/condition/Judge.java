@@ -37,18 +37,23 @@ final class Judge {
     private final Weighing weighing;
     private final Looks looks;
     private final Known known;
+    private final int earlierVisits;
     private final Optional<Trail> trail;
     private final Screening screening;
     private final Visit visit;
     private final Uncertain soundSplit;
     private final Uncertain soundAmps;
 
-    /** @param trail where the reasons are kept; empty when nobody will ask for them */
-    Judge(Weighing weighing, Looks looks, Known known, Optional<Trail> trail) {
+    /**
+     * @param earlierVisits visits of this machine that were judged before
+     * @param trail where the reasons are kept; empty when nobody will ask for them
+     */
+    Judge(Weighing weighing, Looks looks, Known known, int earlierVisits, Optional<Trail> trail) {
         this.weighing = weighing;
         this.looks = looks;
         this.trail = trail;
         this.known = known;
+        this.earlierVisits = earlierVisits;
         this.screening = weighing.expectation.screening();
         this.visit = screening.visit();
         this.soundSplit = weighing.soundUnit(Channel.SPLIT);
@@ -136,7 +141,7 @@ final class Judge {
                 severity(probabilities), since(probabilities),
                 asks ? trail.get().about(probabilities.likeliestFault()) : List.of(), cannotTell(probabilities),
                 asks && state != State.RETAKE ? new NextReading(weighing, looks).best() : Optional.empty(), change, findings,
-                weighing.lattice.beliefs(), known.closing());
+                weighing.lattice.beliefs(), earlierVisits, known.closing());
     }
 
     /** Time alone makes a fault likelier and is no reason to call one: readings must have raised its odds. */

@@ -25,12 +25,13 @@ import org.longsummer.chain.visit.Visit;
  * @param beforeAndAfter set when this visit reads again after work
  * @param findings what was odd about the readings, worst first
  * @param beliefs all that the history leaves possible, for looking ahead
+ * @param earlierVisits visits of this machine that were judged before this one, retakes left out
  * @param closing the day whose closing of the learned levels was used; absent when nothing had been learned
  */
 public record Verdict(Departure departure, State state, Condition condition, Probabilities probabilities, double probabilityOfImpact,
         EvaporatorPart evaporatorPart, Optional<Severity> severity, Optional<LocalDate> since, List<Evidence> evidence, List<Condition> cannotTell,
         Optional<NextBestReading> nextBestReading, Optional<BeforeAfter> beforeAndAfter, List<Finding> findings,
-        List<Belief> beliefs, Optional<LocalDate> closing) {
+        List<Belief> beliefs, int earlierVisits, Optional<LocalDate> closing) {
 
     public Visit visit() {
         return departure.screening().visit();
@@ -41,6 +42,6 @@ public record Verdict(Departure departure, State state, Condition condition, Pro
         List<Finding> others = new ArrayList<>(findings);
         others.add(remark);
         return new Verdict(departure, state, condition, probabilities, probabilityOfImpact, evaporatorPart, severity, since, evidence,
-                cannotTell, nextBestReading, beforeAndAfter, List.copyOf(others), beliefs, closing);
+                cannotTell, nextBestReading, beforeAndAfter, List.copyOf(others), beliefs, earlierVisits, closing);
     }
 }
