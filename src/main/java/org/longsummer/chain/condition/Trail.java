@@ -42,6 +42,11 @@ final class Trail {
         }
     }
 
+    /** A visit that turned out to be a mistake is no reason for anything. */
+    void forget(Visit mistaken) {
+        entries.removeIf(entry -> entry.visit.id().equals(mistaken.id()));
+    }
+
     private static Entry entry(Visit visit, Channel channel, double[] weights, Departure departure, Weighing weighing) {
         Readings readings = visit.readings();
         return switch (channel) {
