@@ -11,6 +11,8 @@ import org.longsummer.chain.condition.Wording;
 import org.longsummer.chain.visit.Visit;
 import org.longsummer.quantity.UnitSystem;
 import org.longsummer.store.RecordedVisit;
+import org.longsummer.wire.Boxes;
+import org.longsummer.wire.JudgedView;
 
 /**
  * One row of a unit's record, as its table and its chart need it.

@@ -15,6 +15,7 @@ import java.time.Clock;
 import java.util.List;
 import java.util.function.Predicate;
 import org.longsummer.store.Store;
+import org.longsummer.wire.Problem;
 
 /** Serves the pages and their data over HTTP. */
 public final class WebServer implements AutoCloseable {

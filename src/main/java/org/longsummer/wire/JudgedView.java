@@ -1,4 +1,4 @@
-package org.longsummer.web;
+package org.longsummer.wire;
 
 import java.util.List;
 import java.util.Optional;
@@ -23,7 +23,7 @@ import org.longsummer.science.uncertainty.Uncertain;
  * @param budget where the uncertainty comes from, largest first
  * @param text for example {@code 16.5 °F, expected 19.8 ± 2.4 °F}
  */
-record JudgedView(Optional<Shown> measured, Optional<Shown> expected, Optional<Shown> expanded, Optional<DepartureView> departure,
+public record JudgedView(Optional<Shown> measured, Optional<Shown> expected, Optional<Shown> expanded, Optional<DepartureView> departure,
         List<BudgetLine> budget, String text) {
 
     /**
@@ -33,7 +33,7 @@ record JudgedView(Optional<Shown> measured, Optional<Shown> expected, Optional<S
      * @param lowPercent lower end of the bar, two standard uncertainties below
      * @param highPercent upper end of the bar
      */
-    record DepartureView(double percent, double lowPercent, double highPercent) {
+    public record DepartureView(double percent, double lowPercent, double highPercent) {
 
         static DepartureView of(Uncertain logarithm) {
             double expanded = 2 * logarithm.standardUncertainty();
@@ -42,7 +42,7 @@ record JudgedView(Optional<Shown> measured, Optional<Shown> expected, Optional<S
         }
 
         private static double percent(double logarithm) {
-            return 100 * Math.expm1(logarithm);
+            return 100 * (Math.exp(logarithm) - 1);
         }
     }
 
@@ -55,9 +55,9 @@ record JudgedView(Optional<Shown> measured, Optional<Shown> expected, Optional<S
      * @param effect standard uncertainty that it brings to the expectation
      * @param sharePercent its share of the variance
      */
-    record BudgetLine(String name, String source, String input, String effect, double sharePercent) {}
+    public record BudgetLine(String name, String source, String input, String effect, double sharePercent) {}
 
-    static JudgedView split(Departure departure, UnitSystem system) {
+    public static JudgedView split(Departure departure, UnitSystem system) {
         Readings readings = departure.screening().visit().readings();
         return of(readings.split(), departure.expectedSplit().map(e -> e.value()), departure.expectedSplit().map(e ->
                 new TemperatureDifference(2 * e.standardUncertainty().kelvins())), departure.split(),
@@ -65,7 +65,7 @@ record JudgedView(Optional<Shown> measured, Optional<Shown> expected, Optional<S
                         new TemperatureDifference(share * e.value().kelvins()))).orElse(List.of()), system);
     }
 
-    static JudgedView amps(Departure departure, UnitSystem system) {
+    public static JudgedView amps(Departure departure, UnitSystem system) {
         Readings readings = departure.screening().visit().readings();
         return of(readings.amps(), departure.expectedAmps().map(e -> e.value()), departure.expectedAmps().map(e ->
                 new Current(2 * e.standardUncertainty().amperes())), departure.amps(),
