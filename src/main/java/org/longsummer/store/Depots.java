@@ -3,7 +3,9 @@ package org.longsummer.store;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.ZoneId;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
@@ -33,6 +35,15 @@ public final class Depots {
     static Optional<Depot> named(Handle handle, String name) {
         return handle.createQuery("select " + COLUMNS + " from depot where name = :name")
                 .bind("name", name).map((row, context) -> depot(row)).findOne();
+    }
+
+    /** How many units stand at each depot that has any. */
+    public Map<String, Integer> unitCounts() {
+        return reader.withHandle(handle -> handle.createQuery("select depot, count(*) as units from unit where depot is not null group by depot")
+                .reduceRows(new HashMap<>(), (counts, row) -> {
+                    counts.put(row.getColumn("depot", String.class), row.getColumn("units", Integer.class));
+                    return counts;
+                }));
     }
 
     /**

@@ -60,6 +60,15 @@ public final class Units {
                 .bind("key", FleetUnit.serialKey(serial)).map(UnitRow::read).list());
     }
 
+    /** Other units on the same vehicle first, then at the same depot: those it may be mixed up with; at most a hundred. */
+    public List<FleetUnit> neighbours(FleetUnit unit) {
+        return reader.withHandle(handle -> handle.createQuery("select " + UnitRow.COLUMNS + """
+                 from unit where id <> :id and duty = 'in_service' and (vehicle = :vehicle and vehicle <> '' or depot = :depot)
+                order by vehicle = :vehicle and vehicle <> '' desc, label, id limit 100""")
+                .bind("id", unit.id()).bind("vehicle", unit.vehicle()).bind("depot", unit.unit().site())
+                .map(UnitRow::read).list());
+    }
+
     /**
      * Adds a unit, or changes the one of that id, unrecorded; its depot is added when it is new. A change of what the chain judges by
      * needs {@link Judging#judgeAgain} afterwards; what people change goes through {@link Fleet}.
