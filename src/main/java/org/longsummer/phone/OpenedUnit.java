@@ -88,17 +88,19 @@ public final class OpenedUnit {
     }
 
     /**
-     * The last visit that counts, as the boxes of its form and as the texts beside them.
+     * A visit as the boxes of its form and as the texts beside them.
      *
-     * @param json {@code system}
+     * @param json {@code system}, and {@code id} of the visit; the last one that counts without it
      * @return {@code id}, {@code at}, {@code boxes} and {@code shown}; an empty object when there is none
      */
     @JSExport
-    public String last(String json) {
-        UnitSystem system = system(Json.object(json));
+    public String visit(String json) {
+        Fields asked = Json.object(json);
+        UnitSystem system = system(asked);
         JsonWriter answer = new JsonWriter();
-        Optional<Visit> last = visits.values().stream().max(Assessment.IN_ORDER);
-        answer.object(() -> last.ifPresent(visit -> {
+        Optional<Visit> found = asked.optionalText("id").map(id -> Optional.ofNullable(visits.get(id)))
+                .orElseGet(() -> visits.values().stream().max(Assessment.IN_ORDER));
+        answer.object(() -> found.ifPresent(visit -> {
             answer.field("id", visit.id()).field("at", visit.at().atOffset(visit.offset()).withNano(0).toString());
             texts(answer, "boxes", VisitBoxes.texts(visit, system, typed.getOrDefault(visit.id(), Map.of())));
             answer.object("shown", () -> VisitBoxes.shown(visit.readings(), system)

@@ -39,8 +39,8 @@ public final class WebServer implements AutoCloseable {
             Failures.lay(config.routes);
             config.routes.before(WebServer::guard);
             Routes.lay(config.routes, new HouseApi(store, demoFleet), new YardApi(store, clock), new UnitApi(store),
-                    new VisitApi(store, clock), new ImportApi(store), new FleetApi(store), new PhotoApi(store), new DepotApi(store),
-                    new TechnicianApi(store), new BusinessApi(store));
+                    new VisitApi(store, clock), new ImportApi(store), new OfflineApi(store, clock), AppShell.ofPages(), new FleetApi(store),
+                    new PhotoApi(store), new DepotApi(store), new TechnicianApi(store), new BusinessApi(store));
         });
     }
 

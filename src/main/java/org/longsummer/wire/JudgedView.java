@@ -1,5 +1,6 @@
 package org.longsummer.wire;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.longsummer.chain.departure.Departure;
@@ -35,7 +36,7 @@ public record JudgedView(Optional<Shown> measured, Optional<Shown> expected, Opt
      */
     public record DepartureView(double percent, double lowPercent, double highPercent) {
 
-        static DepartureView of(Uncertain logarithm) {
+        public static DepartureView of(Uncertain logarithm) {
             double expanded = 2 * logarithm.standardUncertainty();
             return new DepartureView(percent(logarithm.value()), percent(logarithm.value() - expanded),
                     percent(logarithm.value() + expanded));
@@ -101,11 +102,16 @@ public record JudgedView(Optional<Shown> measured, Optional<Shown> expected, Opt
     private static List<BudgetLine> lines(Budget budget, UnitSystem system, Effect effect) {
         double variance = budget.variance();
         return budget.components().stream()
-                .sorted((a, b) -> Double.compare(b.contribution(), a.contribution()))
+                .sorted(Comparator.comparingLong(JudgedView::rank).reversed())
                 .map(line -> new BudgetLine(line.name(), Boxes.word(line.source()), input(line, system),
                         Shown.uncertainty(effect.of(line.contribution()), system).text(),
                         variance > 0 ? 100 * line.contribution() * line.contribution() / variance : 0))
                 .toList();
+    }
+
+    /** Two lines that differ by less than anybody could read keep their order, so that a phone lists them as a server does. */
+    private static long rank(Component line) {
+        return (long) (line.contribution() * 1e9 + 0.5);
     }
 
     private static String input(Component line, UnitSystem system) {
