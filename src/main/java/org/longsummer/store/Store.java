@@ -45,6 +45,11 @@ public final class Store implements AutoCloseable {
     private final Programs programs;
     private final SheetLinks sheetLinks;
     private final Uses uses = new Uses();
+    private final Fleet fleet;
+    private final UnitChanges changes;
+    private final Photos photos;
+    private final Technicians technicians;
+    private final TheBusiness business;
     private final Clock clock;
 
     private Store(Path file, Clock clock) throws IOException {
@@ -71,6 +76,11 @@ public final class Store implements AutoCloseable {
         sessions = new Sessions(reader, writer, clock, uses);
         programs = new Programs(reader, writer, clock, uses);
         sheetLinks = new SheetLinks(reader, writer, clock);
+        fleet = new Fleet(writer, judging, clock);
+        changes = new UnitChanges(reader);
+        photos = new Photos(reader, writer, clock);
+        technicians = new Technicians(reader, writer);
+        business = new TheBusiness(reader, writer);
     }
 
     /**
@@ -119,6 +129,27 @@ public final class Store implements AutoCloseable {
 
     public Judging judging() {
         return judging;
+    }
+
+    /** Where units are changed. */
+    public Fleet fleet() {
+        return fleet;
+    }
+
+    public UnitChanges changes() {
+        return changes;
+    }
+
+    public Photos photos() {
+        return photos;
+    }
+
+    public Technicians technicians() {
+        return technicians;
+    }
+
+    public TheBusiness business() {
+        return business;
     }
 
     /** The clock that stamps receipts and tells which days are over. */
