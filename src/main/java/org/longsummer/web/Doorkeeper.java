@@ -49,7 +49,12 @@ final class Doorkeeper {
         this.front = front;
         this.cookies = cookies;
         this.unitNamedBy = Map.of("unit", Optional::of,
-                "visit", visit -> store.visits().find(visit).map(found -> found.visit().unitId()));
+                "visit", visit -> unitOfVisit(store, visit),
+                "photo", photo -> store.photos().find(photo).flatMap(found -> unitOfVisit(store, found.visitId())));
+    }
+
+    private static Optional<String> unitOfVisit(Store store, String visit) {
+        return store.visits().find(visit).map(found -> found.visit().unitId());
     }
 
     void stand(RoutesConfig routes) {
