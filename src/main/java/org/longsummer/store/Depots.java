@@ -11,6 +11,8 @@ import org.longsummer.quantity.Altitude;
 
 /** The places where vehicles stand. */
 public final class Depots {
+    private static final String COLUMNS = "name, altitude_m, time_zone, climate";
+
     private final Jdbi reader;
     private final Jdbi writer;
 
@@ -20,27 +22,36 @@ public final class Depots {
     }
 
     public List<Depot> all() {
-        return reader.withHandle(handle -> handle.createQuery("select name, altitude_m, time_zone from depot order by name")
+        return reader.withHandle(handle -> handle.createQuery("select " + COLUMNS + " from depot order by name")
                 .map((row, context) -> depot(row)).list());
     }
 
     public Optional<Depot> named(String name) {
-        return reader.withHandle(handle -> handle.createQuery("select name, altitude_m, time_zone from depot where name = :name")
-                .bind("name", name).map((row, context) -> depot(row)).findOne());
+        return reader.withHandle(handle -> named(handle, name));
     }
 
-    /** Adds a depot, or changes the one of that name. */
+    static Optional<Depot> named(Handle handle, String name) {
+        return handle.createQuery("select " + COLUMNS + " from depot where name = :name")
+                .bind("name", name).map((row, context) -> depot(row)).findOne();
+    }
+
+    /**
+     * Adds a depot, or changes the one of that name; its units do not change. Units at a depot with another altitude or climate are
+     * {@link Fleet#settle judged anew}.
+     */
     public void save(Depot depot) {
         writer.useTransaction(handle -> save(handle, depot));
     }
 
     static void save(Handle handle, Depot depot) {
         handle.createUpdate("""
-                insert into depot (name, altitude_m, time_zone) values (:name, :altitude, :zone)
-                on conflict (name) do update set altitude_m = excluded.altitude_m, time_zone = excluded.time_zone""")
+                insert into depot (name, altitude_m, time_zone, climate) values (:name, :altitude, :zone, :climate)
+                on conflict (name) do update set altitude_m = excluded.altitude_m, time_zone = excluded.time_zone,
+                climate = excluded.climate""")
                 .bind("name", depot.name())
                 .bind("altitude", depot.altitude().map(Altitude::metres))
                 .bind("zone", depot.timeZone().map(ZoneId::getId))
+                .bind("climate", depot.climate().map(ClimateColumn::text))
                 .execute();
     }
 
@@ -52,6 +63,6 @@ public final class Depots {
 
     private static Depot depot(ResultSet row) throws SQLException {
         return new Depot(row.getString("name"), Column.quantity(row, "altitude_m", Altitude::new),
-                Column.text(row, "time_zone").map(ZoneId::of));
+                Column.text(row, "time_zone").map(ZoneId::of), Column.text(row, "climate").map(ClimateColumn::climate));
     }
 }

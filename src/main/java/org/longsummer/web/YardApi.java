@@ -15,6 +15,7 @@ import org.longsummer.chain.condition.Condition;
 import org.longsummer.chain.condition.State;
 import org.longsummer.chain.condition.Wording;
 import org.longsummer.store.Depot;
+import org.longsummer.store.FleetUnit;
 import org.longsummer.store.Standing;
 import org.longsummer.store.Store;
 import org.longsummer.store.YardCounts;
@@ -99,7 +100,7 @@ final class YardApi {
     }
 
     private List<Sentence> sentences(YardFilter place, LocalDate since) {
-        YardCounts counts = store.standings().counts(place, since.atStartOfDay().toInstant(ZoneOffset.UTC));
+        YardCounts counts = store.standings().counts(place, since.atStartOfDay().toInstant(ZoneOffset.UTC), LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC));
         return List.of(new Sentence("act", counts.act(), Map.of("state", "act")),
                 new Sentence("drifting", counts.drifting(), Map.of("state", "drifting")),
                 new Sentence("steady", counts.steady(), Map.of("state", "steady")),
@@ -115,7 +116,7 @@ final class YardApi {
         for (Standing standing : standings) {
             Optional<ZoneId> zone = zones.getOrDefault(standing.depot(), Optional.empty());
             rows.add(new Row(standing.unitId(), standing.label(), standing.depot(), standing.vehicle(), standing.roofPosition(),
-                    standing.inService(), standing.judged().map(judged -> judged.state().word()).orElse(NEVER_JUDGED),
+                    standing.duty() == FleetUnit.Duty.IN_SERVICE, standing.judged().map(judged -> judged.state().word()).orElse(NEVER_JUDGED),
                     standing.lastToRetake(), standing.judged().map(YardApi::likely).orElse(""),
                     standing.judged().map(judged -> Wording.probability(judged.probabilityOfImpact())).orElse(""),
                     standing.judged().filter(YardApi::isFault).flatMap(judged -> judged.since()).map(LocalDate::toString),
