@@ -1,5 +1,6 @@
 // Asks the server. Whatever goes wrong arrives as one shape: a Refusal with a list of problems.
 
+import { inReadersNumbers } from './numbers.js';
 import { system } from './reader.js';
 
 export class Refusal extends Error {
@@ -32,14 +33,18 @@ async function ask(method, path, query, options) {
     throw new Refusal(0, [UNREACHABLE]);
   }
   const answer = await response.json().catch(() => undefined);
-  if (response.ok && answer !== undefined) return answer;
-  throw new Refusal(response.status, answer?.problems ?? [{ ...UNREACHABLE, limit: `Longsummer answered ${response.status}.` }], answer);
+  if (response.ok && answer !== undefined) return inReadersNumbers(answer);
+  throw new Refusal(response.status, inReadersNumbers(answer)?.problems ?? [{ ...UNREACHABLE, limit: `Longsummer answered ${response.status}.` }], answer);
 }
 
 export const get = (path, query = {}, options = {}) => ask('GET', path, query, options);
 
 export const post = (path, body, options = {}) =>
   ask('POST', path, {}, { ...options, body: JSON.stringify(body), headers: { Accept: 'application/json', 'Content-Type': 'application/json' } });
+
+/** Sends the bytes of one picture. */
+export const sendBytes = (path, query, blob, options = {}) => ask('POST', path, query, { ...options, body: blob,
+  headers: { Accept: 'application/json', 'Content-Type': blob.type || 'application/octet-stream' } });
 
 /** Sends a form with files. */
 export const send = (path, formData) => ask('POST', path, {}, { body: formData });

@@ -4,6 +4,7 @@ import { byId, element, fill } from './dom.js';
 import { chooseSystem, system } from './reader.js';
 import { get } from './api.js';
 import { outbox } from './pocket.js';
+import { layPaper } from './paper.js';
 import { isWaiting, sendByItself } from './sending.js';
 
 const PAGES = [['yard', 'Yard'], ['visit', 'New visit'], ['new-unit', 'New unit'], ['import', 'Files'], ['phone', 'On this phone']];
@@ -25,15 +26,24 @@ export function unitsChoice(name = 'system') {
   return element('fieldset', { class: 'units-choice' }, element('legend', {}, 'Units'), element('div', { class: 'choices brief' }, choices));
 }
 
-function foot(withUnits) {
-  return element('footer', { class: 'foot' }, element('div', {}, withUnits ? unitsChoice('system-foot') : '',
+const SET_UP = [['depots', 'Depots'], ['instruments', 'Instruments'], ['business', 'Your business'], ['reading', 'How things are shown']];
+
+function setUp(current) {
+  return element('nav', { class: 'foot-links', 'aria-label': 'Set up' }, SET_UP.map(([folder, title]) =>
+    element('a', { href: `../${folder}/`, 'aria-current': folder === current ? 'page' : undefined }, title)));
+}
+
+function foot(current, withUnits) {
+  return element('footer', { class: 'foot' }, element('div', {}, withUnits ? unitsChoice('system-foot') : '', setUp(current),
     element('p', {}, 'Advice from readings, not an inspection. Local codes and the maker’s manual come first.')));
 }
 
 async function markDemo() {
   const house = await get('house').catch(() => undefined);
+  if (house) layPaper(house.business);
   if (!house?.demo) return;
-  const mark = element('p', { class: 'demo' }, element('span', {}, 'Demo fleet: invented people, places and units'));
+  const mark = element('p', { class: 'demo' }, element('span', {}, 'Demo fleet, all invented. ',
+    element('a', { href: '../import/#demo' }, 'Remove it')));
   document.querySelector('.head').after(mark);
 }
 
@@ -54,7 +64,7 @@ function keepPages() {
 /** Lays head and foot around the page's main part; `current` is the page's folder. */
 export function layFrame(current, { withUnits = true } = {}) {
   document.body.prepend(element('a', { class: 'skip', href: '#main' }, 'To the content'), head(current));
-  document.body.append(foot(withUnits));
+  document.body.append(foot(current, withUnits));
   markDemo();
   keepPages();
   document.addEventListener('outbox-changed', showWaiting);

@@ -19,11 +19,12 @@ final class HouseApi {
      *
      * @param demo what is stored is the invented demo fleet
      * @param units how many units it knows
+     * @param business whose paper it is
      */
-    record House(boolean demo, int units) {}
+    record House(boolean demo, int units, BusinessApi.BusinessView business) {}
 
     void show(Context request) {
-        request.json(new House(store.demo().isThere(), store.units().count()));
+        request.json(new House(store.demo().isThere(), store.units().count(), BusinessApi.BusinessView.of(store.business().read())));
     }
 
     void bringDemo(Context request) {
