@@ -11,6 +11,7 @@ import { changeList } from './changes.js';
 import { drawHistory } from './history.js';
 import { showVisit } from './one-visit.js';
 import { photoStrip } from './photos.js';
+import { showSticker } from './sticker.js';
 import { visitTable } from './visit-table.js';
 
 const asked = new URLSearchParams(location.search);
@@ -101,6 +102,7 @@ async function show() {
   byId('moved').href = `../moved/?unit=${part(unitId)}`;
   fill(byId('photos'), photoStrip(page.photos, page.visits));
   fill(byId('changes'), changeList(page.changes));
+  showSticker(byId('sticker'), page.unit);
   fill(byId('visits'), visitTable(page.visits, choose));
   byId('history').hidden = page.visits.length === 0;
   if (page.visits.length) showCharts();

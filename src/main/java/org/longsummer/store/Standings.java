@@ -105,6 +105,11 @@ public final class Standings {
         private final Map<String, Object> values = new HashMap<>();
 
         Narrowing(YardFilter filter) {
+            if (!filter.reach().everywhere()) {
+                ReachCondition reach = new ReachCondition(filter.reach());
+                conditions.add(reach.on("s.depot"));
+                values.putAll(reach.values());
+            }
             conditions.add(filter.outOfService() ? "s.in_service = 0" : "s.in_service = 1");
             filter.dueBefore().ifPresent(day -> add("(s.next_due_on < :due_before or s.visit_count = 0)", "due_before", day.toString()));
             filter.depot().ifPresent(depot -> add("s.depot = :depot", "depot", depot));
