@@ -38,6 +38,11 @@ public final class Store implements AutoCloseable {
     private final LearnedLevels closings;
     private final Judging judging;
     private final Demo demo;
+    private final Fleet fleet;
+    private final UnitChanges changes;
+    private final Photos photos;
+    private final Technicians technicians;
+    private final TheBusiness business;
     private final Acting acting;
     private final Journal journal;
     private final People people;
@@ -45,11 +50,6 @@ public final class Store implements AutoCloseable {
     private final Programs programs;
     private final SheetLinks sheetLinks;
     private final Uses uses = new Uses();
-    private final Fleet fleet;
-    private final UnitChanges changes;
-    private final Photos photos;
-    private final Technicians technicians;
-    private final TheBusiness business;
     private final Clock clock;
 
     private Store(Path file, Clock clock) throws IOException {
@@ -69,6 +69,11 @@ public final class Store implements AutoCloseable {
         closings = new LearnedLevels(reader);
         judging = new Judging(reader, writer, closings, clock);
         demo = new Demo(reader, writer, closings);
+        fleet = new Fleet(writer, judging, clock);
+        changes = new UnitChanges(reader);
+        photos = new Photos(reader, writer, clock);
+        technicians = new Technicians(reader, writer);
+        business = new TheBusiness(reader, writer);
         acting = new Acting(clock);
         acting.stamp(writer);
         journal = new Journal(reader, writer);
@@ -76,11 +81,6 @@ public final class Store implements AutoCloseable {
         sessions = new Sessions(reader, writer, clock, uses);
         programs = new Programs(reader, writer, clock, uses);
         sheetLinks = new SheetLinks(reader, writer, clock);
-        fleet = new Fleet(writer, judging, clock);
-        changes = new UnitChanges(reader);
-        photos = new Photos(reader, writer, clock);
-        technicians = new Technicians(reader, writer);
-        business = new TheBusiness(reader, writer);
     }
 
     /**

@@ -1,10 +1,12 @@
 package org.longsummer.web;
 
+import io.javalin.http.Context;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.Optional;
+import org.longsummer.access.Person;
 import org.longsummer.store.Depot;
 import org.longsummer.store.FleetUnit;
 import org.longsummer.store.Store;
@@ -18,13 +20,13 @@ final class BecauseForm {
 
     private BecauseForm() {}
 
-    /** By whom and why; the day is today at the unit's depot where none was given. What is wrong is noted in the boxes. */
-    static Because of(Boxes boxes, Store store, FleetUnit unit, boolean needsReason) {
-        return of(boxes, today(store, unit.unit().site()), needsReason);
+    /** By whom (whoever is signed in, else who is named) and why; the day is today at the unit's depot where none was given. What is wrong is noted in the boxes. */
+    static Because of(Context request, Boxes boxes, Store store, FleetUnit unit, boolean needsReason) {
+        return of(request, boxes, today(store, unit.unit().site()), needsReason);
     }
 
-    static Because of(Boxes boxes, LocalDate today, boolean needsReason) {
-        String by = boxes.text("by", LONGEST_NAME);
+    static Because of(Context request, Boxes boxes, LocalDate today, boolean needsReason) {
+        String by = Asking.of(request).person().map(Person::name).orElseGet(() -> boxes.text("by", LONGEST_NAME));
         if (by.isEmpty()) {
             boxes.refuse("by", "A change needs a name.", "Say who you are.");
         }

@@ -51,7 +51,7 @@ final class DepotApi {
     void list(Context request) {
         UnitSystem system = Reader.system(request);
         Map<String, Integer> counts = store.depots().unitCounts();
-        request.json(new Page(store.depots().all().stream().map(depot -> view(depot, counts.getOrDefault(depot.name(), 0), system)).toList(),
+        request.json(new Page(store.depots().all(Asking.of(request).reach()).stream().map(depot -> view(depot, counts.getOrDefault(depot.name(), 0), system)).toList(),
                 List.of(new Preset("usual for the northern half of the earth", ClimateForm.texts(Climate.NORTHERN)),
                         new Preset("usual for the southern half", ClimateForm.texts(Climate.SOUTHERN)))));
     }
@@ -62,8 +62,9 @@ final class DepotApi {
         Depot depot = form.depot();
         Optional<Depot> before = store.depots().named(depot.name());
         LocalDate today = BecauseForm.today(store.clock(), depot.timeZone().orElse(ZoneOffset.UTC));
-        Because because = before.isEmpty() ? new Because(boxes.text("by").orElse(""), today, "") : BecauseForm.of(boxes, today, false);
+        Because because = before.isEmpty() ? new Because(Asking.of(request).name(), today, "") : BecauseForm.of(request, boxes, today, false);
         Refused.ifAny(boxes.problems());
+        Asking.of(request).refuseBeyond("name", depot.name());
         store.depots().save(depot);
         boolean judgedOtherwise = before.isPresent() && !(before.get().altitude().equals(depot.altitude())
                 && before.get().climate().equals(depot.climate()));

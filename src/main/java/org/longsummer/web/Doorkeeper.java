@@ -49,11 +49,10 @@ final class Doorkeeper {
         this.front = front;
         this.cookies = cookies;
         this.unitNamedBy = Map.of("unit", Optional::of,
-                "visit", visit -> unitOfVisit(store, visit),
-                "photo", photo -> store.photos().find(photo).flatMap(found -> unitOfVisit(store, found.visitId())));
+                "visit", this::unitOfVisit, "photo", photo -> store.photos().find(photo).flatMap(found -> unitOfVisit(found.visitId())));
     }
 
-    private static Optional<String> unitOfVisit(Store store, String visit) {
+    private Optional<String> unitOfVisit(String visit) {
         return store.visits().find(visit).map(found -> found.visit().unitId());
     }
 

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.longsummer.access.Person;
 import org.longsummer.store.Photo;
 import org.longsummer.store.Photos;
 import org.longsummer.store.Store;
@@ -35,7 +36,7 @@ final class PhotoApi {
         Photo.Subject subject = subject(Reader.text(request, "subject").orElse("other"));
         byte[] bytes = Pictures.read(request.bodyInputStream(), MOST_BYTES, "photo");
         Photos.Adding outcome = store.photos().add(id, visitId, subject, Pictures.contentType(bytes).orElseThrow(), bytes,
-                Reader.text(request, "by").orElse(""));
+                Asking.of(request).person().map(Person::name).or(() -> Reader.text(request, "by")).orElse(""));
         switch (outcome) {
             case STORED -> request.status(201);
             case ALREADY_STORED -> request.status(200);
@@ -66,7 +67,7 @@ final class PhotoApi {
         String id = request.pathParam("photo");
         RemovalForm form = Reader.body(request, RemovalForm.class);
         Boxes boxes = new Boxes(Map.of("by", form.by() == null ? "" : form.by(), "reason", form.reason() == null ? "" : form.reason()));
-        var because = BecauseForm.of(boxes, BecauseForm.today(store, ""), true);
+        var because = BecauseForm.of(request, boxes, BecauseForm.today(store, ""), true);
         Refused.ifAny(boxes.problems());
         if (!store.photos().remove(id, because.by(), because.reason())) {
             throw Refused.unknown("photo", id, "There is no photo of this id.");

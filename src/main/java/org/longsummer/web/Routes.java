@@ -18,7 +18,7 @@ final class Routes {
     private Routes() {}
 
     static void lay(RoutesConfig routes, HouseApi house, YardApi yard, UnitApi units, VisitApi visits, ImportApi files, OfflineApi offline,
-            AppShell shell, FleetApi fleet, PhotoApi photos, DepotApi depots, TechnicianApi technicians, BusinessApi business) {
+            AppShell shell) {
         routes.get("/", request -> request.redirect("yard/"), NOTHING);
 
         routes.get("/api/house", house::show, SEE);
@@ -31,30 +31,10 @@ final class Routes {
         routes.get("/api/units/{unit}/blank-visit", visits::blank, SEE);
         routes.post("/api/units/{unit}/judge", visits::judge, SEE);
         routes.post("/api/units/{unit}/visits", visits::save, VISIT);
-        routes.get("/api/units/{unit}/form", fleet::form, SEE);
-        routes.post("/api/units/{unit}/form", fleet::edit, LOOK_AFTER);
-        routes.post("/api/units/{unit}/move", fleet::move, LOOK_AFTER);
-        routes.post("/api/units/{unit}/swap", fleet::swap, LOOK_AFTER);
-        routes.post("/api/units/{unit}/replacement", fleet::replace, LOOK_AFTER);
 
         routes.get("/api/visits/{visit}", visits::show, SEE);
         routes.post("/api/visits/{visit}/correction", visits::correct, VISIT);
         routes.post("/api/visits/{visit}/withdrawal", visits::withdraw, VISIT);
-
-        routes.post("/api/visits/{visit}/other-unit", fleet::giveVisit, LOOK_AFTER);
-        routes.post("/api/visits/{visit}/photos", photos::add, VISIT);
-        routes.get("/api/photos/{photo}", photos::show, SEE);
-        routes.post("/api/photos/{photo}/removal", photos::remove, VISIT);
-        routes.get("/api/depots", depots::list, SEE);
-        routes.post("/api/depots", depots::save, LOOK_AFTER);
-        routes.post("/api/depots/hours", depots::hours, LOOK_AFTER);
-        routes.get("/api/technicians", technicians::list, SEE);
-        routes.post("/api/technicians", technicians::save, LOOK_AFTER);
-        routes.get("/api/business", business::show, SEE);
-        routes.post("/api/business", business::save, ADMINISTER);
-        routes.get("/api/business/logo", business::showLogo, SEE);
-        routes.post("/api/business/logo", business::saveLogo, ADMINISTER);
-        routes.delete("/api/business/logo", business::removeLogo, ADMINISTER);
 
         routes.post("/api/import", files::take, LOOK_AFTER);
 
@@ -101,5 +81,30 @@ final class Routes {
 
         routes.get("/api/changes", changes::show, ADMINISTER);
         routes.get("/api/units/{unit}/changes", changes::ofUnit, LOOK_AFTER);
+    }
+
+    /** What a shop keeps besides visits: what becomes of units, photos, depots, instruments, whose paper it is. */
+    static void lay(RoutesConfig routes, FleetApi fleet, PhotoApi photos, DepotApi depots, TechnicianApi technicians, BusinessApi business) {
+        routes.get("/api/units/{unit}/form", fleet::form, SEE);
+        routes.post("/api/units/{unit}/form", fleet::edit, LOOK_AFTER);
+        routes.post("/api/units/{unit}/move", fleet::move, LOOK_AFTER);
+        routes.post("/api/units/{unit}/swap", fleet::swap, LOOK_AFTER);
+        routes.post("/api/units/{unit}/replacement", fleet::replace, LOOK_AFTER);
+        routes.post("/api/visits/{visit}/other-unit", fleet::giveVisit, LOOK_AFTER);
+
+        routes.post("/api/visits/{visit}/photos", photos::add, VISIT);
+        routes.get("/api/photos/{photo}", photos::show, SEE);
+        routes.post("/api/photos/{photo}/removal", photos::remove, LOOK_AFTER);
+
+        routes.get("/api/depots", depots::list, SEE);
+        routes.post("/api/depots", depots::save, LOOK_AFTER);
+        routes.post("/api/depots/hours", depots::hours, SEE);
+        routes.get("/api/technicians", technicians::list, SEE);
+        routes.post("/api/technicians", technicians::save, VISIT);
+        routes.get("/api/business", business::show, SEE);
+        routes.post("/api/business", business::save, ADMINISTER);
+        routes.get("/api/business/logo", business::showLogo, SEE);
+        routes.post("/api/business/logo", business::saveLogo, ADMINISTER);
+        routes.delete("/api/business/logo", business::removeLogo, ADMINISTER);
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
+import org.longsummer.access.Right;
 import org.longsummer.chain.visit.InstrumentKind;
 import org.longsummer.chain.visit.InstrumentKind.Use;
 import org.longsummer.chain.visit.Instruments;
@@ -56,6 +57,10 @@ final class TechnicianApi {
         String name = boxes.text("name", LONGEST_NAME);
         if (name.isEmpty()) {
             boxes.refuse("name", "A technician needs a name.", "Type it as it stands in the visits.");
+        }
+        Asking asking = Asking.of(request);
+        if (!asking.may(Right.LOOK_AFTER) && !name.equals(asking.name())) {
+            boxes.refuse("name", "You may change your own instruments.", "Ask a manager for those of others.");
         }
         Toolkit toolkit = toolkit(boxes, name);
         Refused.ifAny(boxes.problems());

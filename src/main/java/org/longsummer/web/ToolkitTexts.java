@@ -6,10 +6,13 @@ import org.longsummer.chain.visit.InstrumentKind;
 import org.longsummer.chain.visit.Instruments;
 import org.longsummer.quantity.Current;
 import org.longsummer.quantity.Decimal;
+import org.longsummer.quantity.RelativeHumidity;
 import org.longsummer.quantity.TemperatureDifference;
 import org.longsummer.quantity.UnitSystem;
+import org.longsummer.quantity.Voltage;
 import org.longsummer.store.Toolkit;
 import org.longsummer.wire.Boxes;
+import org.longsummer.wire.Shown;
 
 /** A technician's instruments as the boxes of their form: a limit stands only where it is not that of the kind. */
 final class ToolkitTexts {
@@ -35,6 +38,17 @@ final class ToolkitTexts {
         put(boxes, "clamp_limit", 100 * u.clampRelative(), 100 * toolkit.clamp().clampRelative());
         put(boxes, "voltmeter_limit", u.voltage().volts(), toolkit.voltmeter().voltmeter().volts());
         return boxes;
+    }
+
+    /** Expanded uncertainties (k = 2) in one line. */
+    static String line(Instruments u, UnitSystem system) {
+        return "thermometer ±\u00a0" + difference(u.probe(), system) + (u.oneProbe() ? " (one for return and supply)" : "") + ", outdoors ±\u00a0"
+                + difference(u.ambientProbe(), system) + ", humidity ±\u00a0" + Shown.uncertainty(RelativeHumidity.percent(2 * u.humidity().percent()),
+                system).text() + ", clamp ±\u00a0" + clamp(u, 2) + ", volts ±\u00a0" + Shown.uncertainty(new Voltage(2 * u.voltage().volts()), system).text();
+    }
+
+    private static String difference(TemperatureDifference u, UnitSystem system) {
+        return Shown.uncertainty(new TemperatureDifference(2 * u.kelvins()), system).text();
     }
 
     /** For example {@code 2.4 % and 0.12 A}. */

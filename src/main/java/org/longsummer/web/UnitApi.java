@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.longsummer.access.Person;
 import org.longsummer.chain.condition.State;
 import org.longsummer.chain.condition.Verdict;
 import org.longsummer.chain.due.CheckPlanner;
@@ -80,9 +81,11 @@ final class UnitApi {
 
     void add(Context request) {
         UnitForm form = new UnitForm(Reader.body(request, Form.class).boxes());
-        Asking.of(request).refuseBeyond("site", form.depot());
+        Asking asking = Asking.of(request);
+        asking.refuseBeyond("site", form.depot());
         FleetUnit unit = fleetUnit(form, freeId(store, form.label()), store.depots().named(form.depot()).flatMap(depot -> depot.altitude()));
-        store.fleet().add(unit, new Because(form.boxes().text("by").orElse(""), BecauseForm.today(store, unit.unit().site()), ""));
+        store.fleet().add(unit, new Because(asking.person().map(Person::name).or(() -> form.boxes().text("by")).orElse(""),
+                BecauseForm.today(store, unit.unit().site()), ""));
         request.status(201).json(new Added(unit.id()));
     }
 

@@ -190,6 +190,17 @@ final class Weighing {
         return -0.5 * (quadratic + Math.log(4 * Math.PI * Math.PI * determinant));
     }
 
+    /** Like {@link #single}, had the unit no fault: only what the history says of the sound unit counts. */
+    double singleIfSound(Trajectory t, int channel) {
+        double variance = foreseen(t, channel) + iced(channel);
+        double e = observation.values()[channel] - t.sound[channel] - load[channel];
+        return -0.5 * (e * e / variance + Math.log(2 * Math.PI * variance));
+    }
+
+    private double iced(int channel) {
+        return expectation.screening().visit().icedCoil() ? ICED_VARIANCE[channel] : 0;
+    }
+
     private double variance(Trajectory t, int channel) {
         return foreseen(t, channel) + extra(t, channel);
     }
@@ -198,17 +209,6 @@ final class Weighing {
     private double foreseen(Trajectory t, int channel) {
         return channel > A ? predicted[channel][channel]
                 : predicted[channel][channel] + ((channel == S ? t.splitScatter : t.ampsScatter).ratio() - 1) * anew[channel];
-    }
-
-    /** Like {@link #single}, had the unit no fault: only what the history says of the sound unit counts. */
-    double singleIfSound(Trajectory t, int channel) {
-        double variance = predicted[channel][channel] + iced(channel);
-        double e = observation.values()[channel] - t.sound[channel] - load[channel];
-        return -0.5 * (e * e / variance + Math.log(2 * Math.PI * variance));
-    }
-
-    private double iced(int channel) {
-        return expectation.screening().visit().icedCoil() ? ICED_VARIANCE[channel] : 0;
     }
 
     private double extra(Trajectory t, int channel) {
