@@ -64,9 +64,7 @@ async function showHouse() {
 async function showWaiting() {
   const items = await outbox().catch(() => []);
   const waiting = items.filter(isWaiting).length;
-  const place = byId('waiting') ?? element('p', { id: 'waiting', class: 'waiting no-print', role: 'status' });
-  if (!place.isConnected) document.querySelector('.head').after(place);
-  fill(place, waiting ? element('a', { href: '../phone/' }, waiting === 1 ? '1 entry waits to be sent' : `${waiting} entries wait to be sent`) : '');
+  fill(byId('waiting'), waiting ? element('a', { href: '../phone/' }, waiting === 1 ? '1 entry waits to be sent' : `${waiting} entries wait to be sent`) : '');
 }
 
 /** Lets the pages open without a signal; only where the browser trusts the address. */
@@ -80,6 +78,7 @@ export function layFrame(current, { withUnits = true } = {}) {
   document.body.append(foot(withUnits));
   showHouse();
   keepPages();
+  document.querySelector('.head').after(element('p', { id: 'waiting', class: 'waiting no-print', role: 'status' }));
   document.addEventListener('outbox-changed', showWaiting);
   showWaiting();
   sendByItself();

@@ -77,8 +77,18 @@ export const dropDraft = key => drop('drafts', key).catch(() => undefined);
 
 export const outbox = () => readAll('outbox').then(items => items.sort((a, b) => a.saved_at - b.saved_at));
 export const outboxItem = id => read('outbox', id);
-export const keepItem = item => write('outbox', item);
-export const dropItem = id => drop('outbox', id);
+export const keepItem = item => write('outbox', item).then(tellPage);
+export const dropItem = id => drop('outbox', id).then(tellPage);
+
+const otherTabs = new BroadcastChannel('longsummer-outbox');
+const tellThisPage = () => document.dispatchEvent(new CustomEvent('outbox-changed'));
+otherTabs.onmessage = tellThisPage;
+
+/** Whatever shows how much waits looks again, here and in other tabs. */
+function tellPage() {
+  tellThisPage();
+  otherTabs.postMessage('changed');
+}
 
 /** Everything, as when somebody signs out: only when nothing waits, or when it is to be lost knowingly. */
 export async function dropEverything() {

@@ -7,8 +7,6 @@ import { dropItem, keepItem, keepUnit, outbox, unitKept, unitsKept } from './poc
 const PATIENCE = 15_000;
 const EVERY = 60_000;
 
-const tellPages = () => document.dispatchEvent(new CustomEvent('outbox-changed'));
-
 export const isWaiting = item => item.state !== 'sent';
 
 function address(item) {
@@ -42,13 +40,13 @@ async function noteTrouble(item, refusal) {
 export async function sendItem(item) {
   try {
     const answer = await post(address(item), body(item), { signal: AbortSignal.timeout(PATIENCE) });
-    await noteSent(item, answer);
+    await noteSent(item, answer).catch(() => undefined);
     await refreshUnit(item.unit_id).catch(() => undefined);
     return { sent: true, answer };
   } catch (failure) {
     const refusal = failure.problems ? failure : new Refusal(0, [{ field: '', given: '', limit: 'Longsummer did not answer.',
       remedy: 'It is tried again by itself.' }]);
-    await noteTrouble(item, refusal);
+    await noteTrouble(item, refusal).catch(() => undefined);
     return { refusal };
   }
 }
@@ -79,7 +77,6 @@ async function sendInOrder(again) {
   for (const item of items) {
     if (held.has(item.unit_id)) continue;
     const { refusal } = await sendItem(item);
-    tellPages();
     if (refusal && item.kind === 'unit') held.add(item.unit_id);
     if (refusal && mayGoLater(refusal)) return;
   }
@@ -91,10 +88,7 @@ let sending;
 export function sendAll(again = false) {
   const work = () => sendInOrder(again);
   sending ??= (navigator.locks ? navigator.locks.request('longsummer-sending', work) : work()).catch(() => undefined)
-    .finally(() => {
-      sending = undefined;
-      tellPages();
-    });
+    .finally(() => { sending = undefined; });
   return sending;
 }
 

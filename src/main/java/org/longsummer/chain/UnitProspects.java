@@ -4,20 +4,15 @@ import java.time.LocalDate;
 import java.util.Optional;
 import org.longsummer.chain.condition.State;
 import org.longsummer.chain.condition.Verdict;
-import org.longsummer.chain.outlook.LifeCurve;
 import org.longsummer.chain.outlook.Outlooker;
 import org.longsummer.chain.outlook.Standing;
-import org.longsummer.chain.outlook.TypicalWeather;
-import org.longsummer.chain.outlook.FaultModel;
-import org.longsummer.chain.season.SeasonClock;
 import org.longsummer.chain.visit.Unit;
 import org.longsummer.chain.visit.Work;
 import org.longsummer.chain.weighing.Circumstances;
-import org.longsummer.chain.weighing.PriceList;
 import org.longsummer.chain.weighing.Weigher;
 import org.longsummer.quantity.Power;
 
-/** What lies ahead of one unit and what is worth doing, verdict by verdict in order of time. */
+/** What lies ahead of one unit and what is worth doing, verdict by verdict in order of time; made by {@link FleetProspects}. */
 public final class UnitProspects {
     private final Outlooker outlooker;
     private final Optional<Weigher> weigher;
@@ -25,14 +20,9 @@ public final class UnitProspects {
     private Optional<LocalDate> installedOn;
     private int judgedVisits;
 
-    /**
-     * @param life how long such units live
-     * @param prices what work costs; empty when no advice is asked for
-     */
-    public UnitProspects(Unit unit, LifeCurve life, SeasonClock clock, Optional<PriceList> prices) {
-        FaultModel faults = TypicalWeather.faultModel(unit.altitude());
-        this.outlooker = new Outlooker(faults, life, clock);
-        this.weigher = prices.map(list -> new Weigher(faults, life, clock, list));
+    UnitProspects(Unit unit, Outlooker outlooker, Optional<Weigher> weigher) {
+        this.outlooker = outlooker;
+        this.weigher = weigher;
         this.soundDraw = Circumstances.soundDraw(unit.plate());
         this.installedOn = unit.installedOn();
     }

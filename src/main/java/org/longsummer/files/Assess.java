@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.longsummer.chain.Assessment;
+import org.longsummer.chain.FleetProspects;
 import org.longsummer.chain.UnitProspects;
 import org.longsummer.chain.outlook.LifeCurve;
 import org.longsummer.chain.season.SeasonClock;
@@ -50,16 +51,17 @@ public final class Assess {
         findings.refuseIfAny();
         Map<String, Unit> units = new HashMap<>();
         fleet.forEach((id, unit) -> units.put(id, unit.unit()));
+        FleetProspects fleetProspects = prospects(prices);
         Map<String, UnitProspects> prospects = new HashMap<>();
         write(out, prices.isPresent(), file -> Assessment.ofFleet(units, visits, verdict -> {
-            file.add(prospects.computeIfAbsent(verdict.visit().unitId(), id -> prospects(units.get(id), prices)).after(verdict));
+            file.add(prospects.computeIfAbsent(verdict.visit().unitId(), id -> fleetProspects.of(units.get(id))).after(verdict));
             progress.step("visits judged");
         }));
     }
 
-    private static UnitProspects prospects(Unit unit, Optional<PriceList> prices) {
+    private static FleetProspects prospects(Optional<PriceList> prices) {
         boolean isHired = prices.map(list -> list.number(PriceKey.OCCUPANCY) >= HIRED_FROM).orElse(true);
-        return new UnitProspects(unit, isHired ? LifeCurve.RENTAL : LifeCurve.PRIVATE, SeasonClock.NORTHERN, prices);
+        return new FleetProspects(isHired ? LifeCurve.RENTAL : LifeCurve.PRIVATE, SeasonClock.NORTHERN, prices);
     }
 
     /** Writes a file that is there whole or not at all; what is no plain file, such as a pipe, is written as it is. */

@@ -1,5 +1,6 @@
 package org.longsummer.chain.condition;
 
+import java.util.Optional;
 import org.longsummer.quantity.Temperature;
 import org.longsummer.science.cooling.Alteration;
 import org.longsummer.science.cooling.CheungBraun2015;
@@ -106,7 +107,8 @@ public enum Fault {
 
     static final Fault[] ALL = values();
 
-
+    /** This fault as a belief holds it: made once, since every verdict holds a hundred and more. */
+    private final Optional<Fault> believed = Optional.of(this);
     private final Condition condition;
     private final double hazard;
 
@@ -128,6 +130,11 @@ public enum Fault {
     /** Dirt gathers again where it gathered before. */
     boolean isDirt() {
         return this == CONDENSER_COIL || this == EVAPORATOR_COIL || this == FILTER;
+    }
+
+    /** A fault, or none, as a belief holds it. */
+    static Optional<Fault> believed(Fault fault) {
+        return fault == null ? Optional.empty() : fault.believed;
     }
 
     abstract Alteration alteration(double s, RoofUnit machine, Temperature condenserAir);

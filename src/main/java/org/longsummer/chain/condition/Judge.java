@@ -23,12 +23,14 @@ import org.longsummer.science.uncertainty.Uncertain;
 /** Turns the weighed histories of a unit into a verdict. */
 final class Judge {
     private static final double ACT_ABOVE = 0.33;
-    private static final double DRIFTING_BELOW = 0.50;
+    private static final double DRIFTING_ABOVE = 0.50;
     /** Odds of a fault must have grown this many times by what was read. */
     private static final double LEAST_EVIDENCE = 2;
     private static final double LN_CAPACITY_LIMIT = Math.log(0.90);
     private static final double LN_AMPS_LIMIT = Math.log(1.10);
     private static final double LIMIT_U = 0.012;
+    /** Less than half of the last digit beside one lies beyond this many standard deviations. */
+    private static final double SHOWN = 8.5;
     /** A runner-up is named from here on. */
     private static final double RUNNER_UP = 0.15;
 
@@ -76,8 +78,8 @@ final class Judge {
         for (Trajectory t : weighing.lattice.trajectories()) {
             double log = weighing.logDepartures(t);
             double best = weighing.mistakes > 0 ? Math.max(log, mistaken) : log;
-            double good = (1 - weighing.mistakes) * Math.exp(log - best);
-            double bad = weighing.mistakes * Math.exp(mistaken - best);
+            double good = (1 - weighing.mistakes) * (log < best ? Math.exp(log - best) : 1);
+            double bad = weighing.mistakes * (mistaken < best ? Math.exp(mistaken - best) : 1);
             t.honest = good / (good + bad);
             t.news = best + Math.log(good + bad) + weighing.logSide(t);
         }
@@ -113,12 +115,14 @@ final class Judge {
     private Verdict verdict(Departure departure, List<Finding> findings, boolean retake, Optional<BeforeAfter> change) {
         double[] weights = new double[Condition.OTHER.ordinal() + 1];
         double impact = 0;
+        double noticeable = 0;
         for (Trajectory t : weighing.lattice.trajectories()) {
             weights[t.condition().ordinal()] += t.weight;
             impact += t.weight * impact(t);
+            noticeable += weighing.isNoticeable(t) ? t.weight : 0;
         }
         Probabilities probabilities = Probabilities.of(weights);
-        State state = state(probabilities.of(Condition.NONE), impact, retake);
+        State state = state(probabilities.of(Condition.NONE), noticeable, impact, retake);
         Condition condition = screening.compressorOff() ? Condition.NOT_COOLING
                 : state == State.ACT || state == State.DRIFTING ? probabilities.likeliestFault() : Condition.NONE;
         boolean asks = trail.isPresent() && !screening.compressorOff();
@@ -129,8 +133,11 @@ final class Judge {
                 weighing.faultEffect(Channel.SPLIT), weighing.faultEffect(Channel.AMPS), weighing.lattice.beliefs(), known.closing());
     }
 
-    /** Time alone makes a fault likelier and is no reason to call one: readings must have raised its odds. */
-    private State state(double sound, double impact, boolean retake) {
+    /**
+     * Time alone makes a fault likelier and is no reason to call one: readings must have raised its odds. Nor is one that costs next to
+     * nothing yet, such as the new dirt on a coil just cleaned.
+     */
+    private State state(double sound, double noticeable, double impact, boolean retake) {
         if (screening.compressorOff()) {
             return State.ACT;
         }
@@ -140,7 +147,7 @@ final class Judge {
         if (weighing.lattice.evidenceOfFault(sound) < LEAST_EVIDENCE) {
             return State.STEADY;
         }
-        return impact > ACT_ABOVE ? State.ACT : sound < DRIFTING_BELOW ? State.DRIFTING : State.STEADY;
+        return impact > ACT_ABOVE ? State.ACT : noticeable > DRIFTING_ABOVE ? State.DRIFTING : State.STEADY;
     }
 
     private EvaporatorPart evaporatorPart() {
@@ -170,9 +177,14 @@ final class Judge {
     private double impact(Trajectory t) {
         double lnCapacity = weighing.lnCapacity(t);
         double lnAmps = weighing.load[1] + weighing.effect(t, Channel.AMPS.ordinal());
-        double weak = Normal.cumulative((LN_CAPACITY_LIMIT - lnCapacity) / (LIMIT_U + 0.15 * Math.abs(lnCapacity)));
-        double hungry = Normal.cumulative((lnAmps - LN_AMPS_LIMIT) / (LIMIT_U + 0.15 * Math.abs(lnAmps)));
+        double weak = share((LN_CAPACITY_LIMIT - lnCapacity) / (LIMIT_U + 0.15 * Math.abs(lnCapacity)));
+        double hungry = share((lnAmps - LN_AMPS_LIMIT) / (LIMIT_U + 0.15 * Math.abs(lnAmps)));
         return 1 - (1 - weak) * (1 - hungry);
+    }
+
+    /** Of a standard normal variable below x; beyond what a sum with one can show, it is not worked out. */
+    private static double share(double x) {
+        return x < -SHOWN ? 0 : x > SHOWN ? 1 : Normal.cumulative(x);
     }
 
     private Optional<Severity> severity(Probabilities probabilities) {

@@ -2,7 +2,6 @@ package org.longsummer.chain.condition;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import org.longsummer.chain.departure.UnitBaseline;
 import org.longsummer.chain.visit.Work;
@@ -83,7 +82,7 @@ final class Lattice {
     List<Belief> beliefs() {
         List<Belief> beliefs = new ArrayList<>(trajectories.size());
         for (Trajectory t : trajectories) {
-            beliefs.add(new Belief(t.weight, Optional.ofNullable(t.fault), t.severity, t.rate));
+            beliefs.add(new Belief(t.weight, Fault.believed(t.fault), t.severity, t.rate));
         }
         return beliefs;
     }
@@ -124,10 +123,10 @@ final class Lattice {
             double log = parent.logWeight + Math.log(fault.hazard() * piece);
             for (int i = 0; i < RATES.length; i++) {
                 born.add(new Trajectory(fault, RATES[i], onset, Math.min(Trajectory.MOST_SEVERE, RATES[i] * since),
-                        log + LOG_RATE_SHARES[i], parent.mean));
+                        log + LOG_RATE_SHARES[i], parent.mean).scatteringLike(parent));
             }
             for (double step : STEPS) {
-                born.add(new Trajectory(fault, 0, onset, step, log + LOG_STEP_SHARE, parent.mean));
+                born.add(new Trajectory(fault, 0, onset, step, log + LOG_STEP_SHARE, parent.mean).scatteringLike(parent));
             }
         }
     }
@@ -139,7 +138,7 @@ final class Lattice {
             if (t.fault != null && cures(done, t.fault)) {
                 t.severity = 0;
                 if (t.rate == 0 || !t.fault.isDirt()) {
-                    trajectories.set(i, new Trajectory(null, 0, t.onset, 0, t.logWeight, t.mean));
+                    trajectories.set(i, new Trajectory(null, 0, t.onset, 0, t.logWeight, t.mean).scatteringLike(t));
                 }
             }
         }

@@ -1,6 +1,7 @@
 package org.longsummer.chain.condition;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -42,6 +43,8 @@ final class Looks {
     private static final double PEAK_UNIT_TO_UNIT = 0.3;
     private static final double PEAK_READING = 0.15;
     private static final double USUAL_VOLTS = 115;
+
+    private static final Set<Fault> DIRT = EnumSet.of(Fault.CONDENSER_COIL, Fault.EVAPORATOR_COIL);
 
     private final List<Double> microfarads = new ArrayList<>();
     /** ln of earlier start peaks at rated volts. */
@@ -87,25 +90,25 @@ final class Looks {
         List<Look> looks = new ArrayList<>(4);
         if (visit.coil() != CoilLook.NOT_LOOKED) {
             looks.add(new Look(Field.COIL, Optional.empty(), "coils seen " + (visit.coil() == CoilLook.CLEAN ? "clean"
-                    : visit.coil() == CoilLook.LIGHT ? "lightly dirty" : "heavily dirty"), (fault, s) -> coil(visit.coil(), dirt(fault, s))));
+                    : visit.coil() == CoilLook.LIGHT ? "lightly dirty" : "heavily dirty"), DIRT, (fault, s) -> coil(visit.coil(), dirt(fault, s))));
         }
         if (visit.filter() != FilterLook.NOT_LOOKED) {
             looks.add(new Look(Field.FILTER, Optional.empty(), "filter " + (visit.filter() == FilterLook.CLEAN ? "clean"
-                    : visit.filter() == FilterLook.DIRTY ? "dirty" : "missing"), (fault, s) -> filter(visit.filter(), fault == Fault.FILTER ? s : 0)));
+                    : visit.filter() == FilterLook.DIRTY ? "dirty" : "missing"), EnumSet.of(Fault.FILTER), (fault, s) -> filter(visit.filter(), fault == Fault.FILTER ? s : 0)));
         }
         readings.roomDryBulb().ifPresent(room -> readings.returnDryBulb().ifPresent(back -> {
             double difference = room.minus(back).fahrenheit();
-            looks.add(new Look(Field.ROOM_DRY_BULB, Optional.of(room.minus(back)), "room air minus return air", (fault, s) ->
+            looks.add(new Look(Field.ROOM_DRY_BULB, Optional.of(room.minus(back)), "room air minus return air", EnumSet.of(Fault.DIVIDER), (fault, s) ->
                     density(difference, fault == Fault.DIVIDER ? ROOM_PER_SEVERITY * s : 0, ROOM_SPREAD)));
         }));
-        readings.capacitor().ifPresent(c -> looks.add(new Look(Field.CAPACITOR, Optional.of(c), "run capacitor", (fault, s) ->
+        readings.capacitor().ifPresent(c -> looks.add(new Look(Field.CAPACITOR, Optional.of(c), "run capacitor", EnumSet.of(Fault.CAPACITOR), (fault, s) ->
                 capacitor(unit, c.microfarads(), fault == Fault.CAPACITOR ? s : 0))));
         readings.startPeak().ifPresent(peak -> {
             double ln = lnPeak(readings, unit);
-            looks.add(new Look(Field.START_PEAK, Optional.of(peak), "start peak", (fault, s) -> peak(unit, ln, fault, s)));
+            looks.add(new Look(Field.START_PEAK, Optional.of(peak), "start peak", EnumSet.of(Fault.COMPRESSOR, Fault.CAPACITOR), (fault, s) -> peak(unit, ln, fault, s)));
         });
         if (visit.icedCoil()) {
-            looks.add(new Look(Field.ICED_COIL, Optional.empty(), "ice on the coil", Looks::iced));
+            looks.add(new Look(Field.ICED_COIL, Optional.empty(), "ice on the coil", EnumSet.allOf(Fault.class), Looks::iced));
         }
         return looks;
     }
@@ -201,15 +204,56 @@ final class Looks {
         return Math.exp(-0.5 * z * z) / (spread * 2.5066282746310002) + 0.002 / spread;
     }
 
-    /**
-     * One look or side reading.
-     *
-     * @param field the box
-     * @param seen the reading, where it is a number
-     * @param words what was seen
-     * @param likelihood of what was seen, by fault (null for none) and severity
-     */
-    record Look(Field field, Optional<Quantity> seen, String words, Likelihood likelihood) {}
+    /** One look or side reading. */
+    static final class Look {
+        private final Field field;
+        private final Optional<Quantity> seen;
+        private final String words;
+        private final Set<Fault> tellsOf;
+        private final Likelihood likelihood;
+        private final double logOfSound;
+
+        /**
+         * @param field the box
+         * @param seen the reading, where it is a number
+         * @param words what was seen
+         * @param tellsOf the faults under which it is another than in a sound unit
+         * @param likelihood of what was seen, by fault (null for none) and severity
+         */
+        Look(Field field, Optional<Quantity> seen, String words, Set<Fault> tellsOf, Likelihood likelihood) {
+            this.field = field;
+            this.seen = seen;
+            this.words = words;
+            this.tellsOf = tellsOf;
+            this.likelihood = likelihood;
+            this.logOfSound = Math.log(likelihood.of(null, 0));
+        }
+
+        Field field() {
+            return field;
+        }
+
+        Optional<Quantity> seen() {
+            return seen;
+        }
+
+        String words() {
+            return words;
+        }
+
+        boolean tellsOf(Fault fault) {
+            return tellsOf.contains(fault);
+        }
+
+        Likelihood likelihood() {
+            return likelihood;
+        }
+
+        /** ln likelihood in a sound unit. */
+        double logOfSound() {
+            return logOfSound;
+        }
+    }
 
     /** Probability or density of what was seen. */
     interface Likelihood {

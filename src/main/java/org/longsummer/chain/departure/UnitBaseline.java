@@ -170,11 +170,31 @@ public final class UnitBaseline {
         return design;
     }
 
+    /** What the sound unit shows on each channel by a mean of the states: the design's rows times the mean, without their zeros. */
+    public static double[] sound(double[][] design, double[] mean) {
+        double[] split = design[Channel.SPLIT.ordinal()];
+        double[] amps = design[Channel.AMPS.ordinal()];
+        double[] sound = new double[Channel.COUNT];
+        sound[Channel.SPLIT.ordinal()] = split[SPLIT] * mean[SPLIT] + split[SPLIT_DEW_POINT] * mean[SPLIT_DEW_POINT]
+                + split[DAY_SPLIT] * mean[DAY_SPLIT] + split[TECHNICIAN_SPLIT] * mean[TECHNICIAN_SPLIT];
+        sound[Channel.AMPS.ordinal()] = amps[AMPS] * mean[AMPS] + amps[AMPS_AMBIENT] * mean[AMPS_AMBIENT]
+                + amps[DAY_AMPS] * mean[DAY_AMPS] + amps[TECHNICIAN_AMPS] * mean[TECHNICIAN_AMPS];
+        sound[Channel.CONDENSER_RISE.ordinal()] = design[Channel.CONDENSER_RISE.ordinal()][RISE] * mean[RISE];
+        sound[Channel.FAN_ONLY.ordinal()] = design[Channel.FAN_ONLY.ordinal()][FAN_ONLY] * mean[FAN_ONLY];
+        return sound;
+    }
+
     /** The fleet slopes' features of a visit. */
     public static double[] features(Expectation expectation) {
         return FleetSlopes.features(expectation.surroundings().condenserAir().fahrenheit(),
                 expectation.surroundings().returnDewPoint().fahrenheit(),
                 expectation.surroundings().returnAir().dryBulb().fahrenheit(), expectation.surroundings().sunHeight());
+    }
+
+    /** Variance of the model's error on this day, as far as it is not known yet: of split or amps, ln². */
+    public double dayVariance(Channel channel) {
+        int state = channel == Channel.SPLIT ? DAY_SPLIT : DAY_AMPS;
+        return filter.covariance(state, state);
     }
 
     /** Covariance of two states. */

@@ -17,6 +17,7 @@ final class FirstPassage {
     private static final double COMPRESSOR_SPREAD = 0.6;
     /** Mean of each ninth of a standard normal distribution, for equal weights. */
     private static final double[] NINTHS = {-1.7046, -0.9757, -0.5922, -0.2832, 0, 0.2832, 0.5922, 0.9757, 1.7046};
+    /** Ascending, so that what lies beyond the horizon comes last. */
     private static final double[] NARROW = factors(RATE_SPREAD);
     private static final double[] WIDE = factors(COMPRESSOR_SPREAD);
 
@@ -65,11 +66,13 @@ final class FirstPassage {
         }
 
         private void grow(double[] mass, double time, Hypothesis hypothesis) {
+            double share = hypothesis.weight() / NINTHS.length;
             for (double factor : hypothesis.variant() == Variant.COMPRESSOR ? WIDE : NARROW) {
                 double position = time * factor / horizon * BINS;
-                if (position < BINS) {
-                    mass[(int) position] += hypothesis.weight() / NINTHS.length;
+                if (!(position < BINS)) {
+                    return;
                 }
+                mass[(int) position] += share;
             }
         }
 

@@ -2,7 +2,6 @@ package org.longsummer.chain.outlook;
 
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -39,13 +38,14 @@ public record Standing(LocalDate on, List<Hypothesis> hypotheses, int judgedVisi
      */
     public static Standing after(Verdict verdict, int judgedVisits, Optional<LocalDate> installedOn) {
         LocalDate on = verdict.visit().localDay();
-        List<Hypothesis> hypotheses = new ArrayList<>(verdict.beliefs().size());
+        Hypothesis[] hypotheses = new Hypothesis[verdict.beliefs().size()];
+        int count = 0;
         for (Belief belief : verdict.beliefs()) {
-            hypotheses.add(new Hypothesis(belief.weight(), Variant.of(belief.fault()), belief.severity(), belief.ratePerSeason()));
+            hypotheses[count++] = new Hypothesis(belief.weight(), Variant.of(belief.fault()), belief.severity(), belief.ratePerSeason());
         }
         OptionalDouble age = installedOn.isPresent() ? OptionalDouble.of(ChronoUnit.DAYS.between(installedOn.get(), on) / 365.25)
                 : OptionalDouble.empty();
-        return new Standing(on, hypotheses, judgedVisits, age, verdict.condition() == Condition.NOT_COOLING);
+        return new Standing(on, List.of(hypotheses), judgedVisits, age, verdict.condition() == Condition.NOT_COOLING);
     }
 
     /** Whether there is a history to judge by. */

@@ -18,6 +18,13 @@ public enum Variant {
 
     /** How many there are. */
     public static final int COUNT = values().length;
+    private static final Variant[] OF_FAULT = new Variant[Fault.values().length];
+
+    static {
+        for (Fault fault : Fault.values()) {
+            OF_FAULT[fault.ordinal()] = valueOf(fault.name());
+        }
+    }
 
     private final Condition condition;
     private final String phrase;
@@ -49,7 +56,7 @@ public enum Variant {
 
     /** The variant of a fault of the history's lattice. */
     public static Variant of(Optional<Fault> fault) {
-        return fault.map(f -> valueOf(f.name())).orElse(NONE);
+        return fault.isPresent() ? OF_FAULT[fault.get().ordinal()] : NONE;
     }
 
     public Condition condition() {
