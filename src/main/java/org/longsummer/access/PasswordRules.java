@@ -4,6 +4,7 @@ import com.nulabinc.zxcvbn.Strength;
 import com.nulabinc.zxcvbn.Zxcvbn;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -12,13 +13,14 @@ import java.util.stream.Stream;
  * SP 800-63B, OWASP ASVS 5.0 V6.2).
  *
  * <p>Which are tried first is judged by the zxcvbn estimate: 30,000 common passwords, common words and names, rows of keys, dates and
- * repeats, and the words of this place, whole or put together. Refused is what 10^8 guesses would find.
+ * repeats. Refused is what 10^8 guesses would find, and what is put together of the words of this place with less than 8 letters beside.
  */
 public final class PasswordRules {
     public static final int SHORTEST = 12;
     /** Longer ones are no safer and only cost time to keep. */
     public static final int LONGEST = 256;
     private static final int LEAST_SCORE = 3;
+    private static final int LEAST_BESIDE_WORDS = 8;
     /** The estimate's cost grows with the square of the length or worse; a longer beginning tells nothing more. */
     private static final int ESTIMATED = 64;
     /** Words of this place: what everybody who attacks it would try. */
@@ -56,10 +58,27 @@ public final class PasswordRules {
     }
 
     private static boolean isTriedFirst(String password, List<String> ownWords) {
+        List<String> words = words(ownWords);
+        if (withoutWords(password, words).length() < LEAST_BESIDE_WORDS) {
+            return true;
+        }
+        Strength strength = Estimate.ZXCVBN.measure(password.substring(0, Math.min(password.length(), ESTIMATED)), words);
+        return strength.getScore() < LEAST_SCORE;
+    }
+
+    private static List<String> words(List<String> ownWords) {
         List<String> words = new ArrayList<>(HOUSE_WORDS);
         ownWords.forEach(own -> Stream.concat(Stream.of(own), Stream.of(own.split("[^\\p{L}\\p{N}]+"))).filter(word -> word.length() > 2)
                 .forEach(words::add));
-        Strength strength = Estimate.ZXCVBN.measure(password.substring(0, Math.min(password.length(), ESTIMATED)), words);
-        return strength.getScore() < LEAST_SCORE;
+        return words;
+    }
+
+    /** The letters and digits that are left when the words of this place are taken out. */
+    private static String withoutWords(String password, List<String> words) {
+        String rest = password.toLowerCase(Locale.ROOT);
+        for (String word : words.stream().sorted((a, b) -> b.length() - a.length()).toList()) {
+            rest = rest.replace(word.toLowerCase(Locale.ROOT), " ");
+        }
+        return rest.replaceAll("[^\\p{L}\\p{N}]", "");
     }
 }

@@ -59,8 +59,8 @@ public final class Sessions {
     public Optional<Opened> open(Secret secret) {
         Instant now = clock.instant();
         Optional<Opened> opened = reader.withHandle(handle -> handle.createQuery("select " + COLUMNS + ", "
-                + People.OTHER_COLUMNS + """
-                 from session s join person p on p.id = s.person_id where s.secret_hash = :hash and p.active = 1""")
+                + People.OTHER_COLUMNS
+                + " from session s join person p on p.id = s.person_id where s.secret_hash = :hash and p.active = 1")
                 .bind("hash", secret.hash()).map(this::opened).findOne()).filter(found -> found.session().isAlive(now));
         opened.map(Opened::session).ifPresent(session -> uses.note(session.id(), session.used(), now, () -> used(session.id(), now)));
         return opened;

@@ -42,7 +42,7 @@ final class ChangesApi {
     }
 
     void ofUnit(Context request) {
-        List<LineView> lines = store.journal().ofUnit(request.pathParam("unit"), LINES).stream().map(ChangesApi::view).toList();
+        List<LineView> lines = store.journal().ofUnit(UnitApi.find(store, request.pathParam("unit")).id(), LINES).stream().map(ChangesApi::view).toList();
         request.json(new Changes(lines.size(), 1, 1, lines));
     }
 

@@ -5,6 +5,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import java.util.List;
+import org.eclipse.jetty.http.BadMessageException;
 import org.longsummer.wire.Problem;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -25,11 +26,20 @@ final class Failures {
         routes.exception(HttpResponseException.class, (failure, request) -> answer(request, failure.getStatus(), new Problem("", "",
                 failure.getMessage() + ".", "Check the request and send it again.")));
         routes.exception(Exception.class, (failure, request) -> {
+            if (isBadlyFormed(failure)) {
+                answer(request, 400, new Problem("", "", "The request is not formed as it says.", "Check it and send it again."));
+                return;
+            }
             LOG.error("{} {} failed", request.method(), request.path(), failure);
             answer(request, 500, new Problem("", "", "Longsummer failed at this; nothing was changed.",
                     "Try again; if it stays, the program's output says why."));
         });
         routes.error(404, Failures::pageNotFound);
+    }
+
+    /** The web server could not take the request apart, such as a form of files without its boundary. */
+    private static boolean isBadlyFormed(Throwable failure) {
+        return failure != null && (failure instanceof BadMessageException || isBadlyFormed(failure.getCause()));
     }
 
     static void unknownAddress(Context request) {

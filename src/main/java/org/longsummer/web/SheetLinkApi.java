@@ -29,7 +29,7 @@ final class SheetLinkApi {
     record Opened(String unitId, String label) {}
 
     void show(Context request) {
-        request.json(new Links(store.sheetLinks().ofUnit(request.pathParam("unit")).stream().map(this::view).toList()));
+        request.json(new Links(store.sheetLinks().ofUnit(UnitApi.find(store, request.pathParam("unit")).id()).stream().map(this::view).toList()));
     }
 
     void make(Context request) {
