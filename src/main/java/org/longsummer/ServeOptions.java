@@ -2,10 +2,12 @@ package org.longsummer;
 
 import java.nio.file.Path;
 import java.time.Clock;
-import java.util.concurrent.CountDownLatch;
 import org.longsummer.demo.DemoFleet;
+import org.longsummer.log.LogOutput;
 import org.longsummer.store.Store;
 import org.longsummer.web.WebServer;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -13,6 +15,8 @@ import picocli.CommandLine.Spec;
 
 /** What serving the pages takes, with or without the word {@code serve}. */
 final class ServeOptions {
+    private static final Logger LOG = LoggerFactory.getLogger(ServeOptions.class);
+
     @Spec(Spec.Target.MIXEE)
     private CommandSpec spec;
 
@@ -36,14 +40,21 @@ final class ServeOptions {
         if (port < 0 || port > 65_535) {
             throw new ParameterException(spec.commandLine(), "--port " + port + " is given; write a number from 0 to 65535.");
         }
+        Ending ending = new Ending();
+        LogOutput.serve();
         try (Store store = Store.open(data)) {
             if (demo) {
                 loadDemo(store);
             }
             try (WebServer server = new WebServer(store, Clock.systemUTC(), DemoFleet::load).start(host, port)) {
                 spec.commandLine().getOut().println("Longsummer is ready at http://" + shownHost() + ":" + server.port() + "/");
-                untilTold();
+                LOG.atInfo().addKeyValue("port", server.port()).log("ready");
+                ending.await();
+                LOG.atInfo().log("stopping");
             }
+        } finally {
+            LOG.atInfo().log("stopped");
+            ending.isOver();
         }
         return 0;
     }
@@ -58,20 +69,5 @@ final class ServeOptions {
 
     private String shownHost() {
         return host.contains(":") ? "[" + host + "]" : host;
-    }
-
-    /** A termination signal runs the hook, which waits until the store is closed. */
-    private static void untilTold() throws InterruptedException {
-        CountDownLatch told = new CountDownLatch(1);
-        Thread serving = Thread.currentThread();
-        Runtime.getRuntime().addShutdownHook(new Thread(() -> {
-            told.countDown();
-            try {
-                serving.join(10_000);
-            } catch (InterruptedException e) {
-                Thread.currentThread().interrupt();
-            }
-        }));
-        told.await();
     }
 }

@@ -12,6 +12,7 @@ import java.time.Clock;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.MigrationInfo;
 import org.jdbi.v3.core.Jdbi;
+import org.jdbi.v3.core.statement.StatementExceptions;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteDataSource;
 
@@ -44,11 +45,10 @@ public final class Store implements AutoCloseable {
         refuseForeign(file);
         this.clock = clock;
         writers = pool(source(file, SQLiteConfig.TransactionMode.IMMEDIATE), 1);
-        migrate(file);
-        guard();
+        Jdbi writer = jdbi(writers);
+        prepare(file, writer);
         readers = pool(source(file, SQLiteConfig.TransactionMode.DEFERRED), READERS);
-        Jdbi writer = Jdbi.create(writers);
-        Jdbi reader = Jdbi.create(readers);
+        Jdbi reader = jdbi(readers);
         depots = new Depots(reader, writer);
         units = new Units(reader, writer);
         visits = new Visits(reader);
@@ -76,6 +76,9 @@ public final class Store implements AutoCloseable {
             return new Store(dataDirectory.resolve(FILE), clock);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
+        } catch (RuntimeException e) {
+            throw Trouble.in(e).<RuntimeException>map(trouble -> new StoreRefused(dataDirectory.resolve(FILE) + ": " + trouble.limit() + " "
+                    + trouble.remedy(), e)).orElse(e);
         }
     }
 
@@ -133,11 +136,22 @@ public final class Store implements AutoCloseable {
         }
     }
 
+    /** Sees early that the file can be written, so that whatever stands in the way is met before anything is changed. */
+    private void prepare(Path file, Jdbi writer) {
+        try {
+            writer.useTransaction(handle -> { });
+            migrate(file);
+            guard();
+        } catch (RuntimeException e) {
+            writers.close();
+            throw e;
+        }
+    }
+
     private void migrate(Path file) {
         Flyway flyway = Flyway.configure().dataSource(writers).load();
         for (MigrationInfo applied : flyway.info().applied()) {
             if (!applied.getState().isResolved()) {
-                writers.close();
                 throw new StoreRefused(file + " was written by a newer version of Longsummer; use that version, or restore a backup made "
                         + "with this one.");
             }
@@ -148,7 +162,7 @@ public final class Store implements AutoCloseable {
     private void guard() {
         try (InputStream script = Store.class.getResourceAsStream("/db/sqlite-guards.sql")) {
             String text = new String(script.readAllBytes(), StandardCharsets.UTF_8);
-            Jdbi.create(writers).useHandle(handle -> {
+            jdbi(writers).useHandle(handle -> {
                 for (String trigger : text.split("(?<=end;)\\s*")) {
                     handle.execute(trigger);
                 }
@@ -169,6 +183,13 @@ public final class Store implements AutoCloseable {
         SQLiteDataSource source = new SQLiteDataSource(config);
         source.setUrl("jdbc:sqlite:" + file);
         return source;
+    }
+
+    /** Failures name no values: what people read off their instruments must not end up in a log. */
+    private static Jdbi jdbi(HikariDataSource pool) {
+        Jdbi jdbi = Jdbi.create(pool);
+        jdbi.getConfig(StatementExceptions.class).setMessageRendering(StatementExceptions.MessageRendering.NONE);
+        return jdbi;
     }
 
     private static HikariDataSource pool(SQLiteDataSource source, int size) {

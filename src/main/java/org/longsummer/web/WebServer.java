@@ -12,8 +12,10 @@ import io.javalin.http.Context;
 import io.javalin.http.staticfiles.Location;
 import io.javalin.json.JavalinJackson;
 import java.time.Clock;
+import java.time.Duration;
 import java.util.List;
 import java.util.function.Predicate;
+import org.eclipse.jetty.server.handler.GracefulHandler;
 import org.longsummer.store.Store;
 
 /** Serves the pages and their data over HTTP. */
@@ -22,6 +24,8 @@ public final class WebServer implements AutoCloseable {
     private static final String CONTENT_POLICY = "default-src 'self'; img-src 'self' data: blob:; object-src 'none'; base-uri 'none'; "
             + "form-action 'self'; frame-ancestors 'none'";
     private static final JsonInclude.Value WRITTEN = JsonInclude.Value.construct(JsonInclude.Include.NON_ABSENT, JsonInclude.Include.ALWAYS);
+    /** So long may requests that have begun go on when the server is told to stop. */
+    private static final Duration LONGEST_GOODBYE = Duration.ofSeconds(20);
     private static final long LARGEST_FORM = 1_000_000;
     private static final long LARGEST_FILE_GIGABYTES = 1;
 
@@ -65,6 +69,11 @@ public final class WebServer implements AutoCloseable {
 
     private static void settle(JavalinConfig config) {
         config.startup.showJavalinBanner = false;
+        config.requestLogger.http(RequestLog::note);
+        config.jetty.modifyServer(server -> {
+            server.setHandler(new GracefulHandler());
+            server.setStopTimeout(LONGEST_GOODBYE.toMillis());
+        });
         config.http.maxRequestSize = LARGEST_FORM;
         config.http.generateEtags = true;
         config.jetty.multipartConfig.maxFileSize(LARGEST_FILE_GIGABYTES, SizeUnit.GB);
