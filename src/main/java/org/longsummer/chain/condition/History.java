@@ -31,6 +31,8 @@ public final class History {
     private Optional<Comparison> before = Optional.empty();
     private Optional<Weighing> last = Optional.empty();
     private LocalDate lastDay;
+    /** Running seasons that passed before work done after a retake, in which the unit's own offsets have yet to walk. */
+    private double unwalked;
     private UsualVolts usualVolts = UsualVolts.UNKNOWN;
     private Hemisphere hemisphere = Hemisphere.UNSEEN;
 
@@ -50,14 +52,24 @@ public final class History {
         copy.before = before;
         copy.last = Optional.empty();
         copy.lastDay = lastDay;
+        copy.unwalked = unwalked;
         copy.usualVolts = usualVolts;
         copy.hemisphere = hemisphere;
         return copy;
     }
 
-    /** Judges one visit and learns from it. */
+    /** Judges one visit and learns from it; a visit whose readings are a mistake leaves no trace. */
     public Verdict judge(Visit visit, Closings closings) {
         Screening screening = Screener.screen(unit, visit);
+        if (screening.isRetake()) {
+            last = Optional.empty();
+            return copy().judge(screening, closings);
+        }
+        return judge(screening, closings);
+    }
+
+    private Verdict judge(Screening screening, Closings closings) {
+        Visit visit = screening.visit();
         Known known = Known.before(closings, unit, visit);
         Expectation expectation = Expecter.expect(screening, closings, usualVolts);
         prepare(visit, expectation, known);
@@ -73,17 +85,23 @@ public final class History {
 
     private void prepare(Visit visit, Expectation expectation, Known known) {
         double seasons = 0;
-        long today = visit.localDay().toEpochDay();
         hemisphere = hemisphere.seen(visit);
         if (lattice == null) {
             baseline = new UnitBaseline(expectation, known);
-            lattice = new Lattice(baseline.start(), today);
+            lattice = new Lattice(baseline.start(), visit.localDay().toEpochDay());
         } else {
-            seasons = Math.max(0, hemisphere.clock().seasonsBetween(lastDay, visit.localDay()));
-            looks.advance(seasons);
-            lattice.advance(seasons, lastDay.toEpochDay(), today);
+            seasons = unwalked + pass(visit.localDay());
+            unwalked = 0;
         }
         lattice.renew(baseline.prepare(visit, expectation, known, seasons));
+    }
+
+    /** Time passes until a day; the running seasons that passed. */
+    private double pass(LocalDate day) {
+        double seasons = Math.max(0, hemisphere.clock().seasonsBetween(lastDay, day));
+        looks.advance(seasons);
+        lattice.advance(seasons, lastDay.toEpochDay(), day.toEpochDay());
+        return seasons;
     }
 
     /** Work done after a visit changes what is believed from then on. */
@@ -96,10 +114,12 @@ public final class History {
             return;
         }
         before = last.map(weighing -> new Comparison(weighing, visit));
-        looks.work(visit.workDone());
         if (lattice != null) {
+            unwalked += pass(visit.localDay());
+            lastDay = visit.localDay();
             lattice.work(visit.workDone());
         }
+        looks.work(visit.workDone());
     }
 
     private void startAnew(Unit replacement) {

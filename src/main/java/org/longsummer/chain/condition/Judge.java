@@ -18,8 +18,6 @@ import org.longsummer.chain.visit.Visit;
 import org.longsummer.quantity.Current;
 import org.longsummer.quantity.TemperatureDifference;
 import org.longsummer.science.statistics.Normal;
-import org.longsummer.science.uncertainty.Budget;
-import org.longsummer.science.uncertainty.Component;
 import org.longsummer.science.uncertainty.Uncertain;
 
 /** Turns the weighed histories of a unit into a verdict. */
@@ -70,7 +68,8 @@ final class Judge {
 
     /**
      * Weighs every history and learns. Under each of them the readings may also be a mistake, which says nothing of the unit: that
-     * keeps one bad reading from condemning it. False when a mistake explains the readings better than all histories do.
+     * keeps one bad reading from condemning it. False, and nothing weighed, when a mistake explains the readings better than all
+     * histories do.
      */
     private boolean weigh(List<Finding> findings) {
         double mistaken = new Mistakes(weighing.observation, visit).logDensity();
@@ -80,19 +79,16 @@ final class Judge {
             double good = (1 - Mistakes.SHARE) * Math.exp(log - best);
             double bad = Mistakes.SHARE * Math.exp(mistaken - best);
             t.honest = good / (good + bad);
-            t.logWeight += best + Math.log(good + bad) + weighing.logSide(t);
+            t.news = best + Math.log(good + bad) + weighing.logSide(t);
         }
-        weighing.lattice.normalise();
-        double honest = 0;
-        for (Trajectory t : weighing.lattice.trajectories()) {
-            honest += t.weight * t.honest;
-        }
-        boolean believed = honest >= 0.5;
-        weighing.learn(believed);
-        if (!believed) {
+        if (weighing.lattice.honesty() < 0.5) {
             findings.add(new Finding(Mistake.FITS_NOTHING, Field.WHOLE_VISIT, Optional.empty(), true));
+            return false;
         }
-        return believed;
+        weighing.lattice.takeNews();
+        weighing.learn();
+        weighing.lattice.takeAtTheirWord();
+        return true;
     }
 
     private Departure departure() {
@@ -104,20 +100,14 @@ final class Judge {
         boolean judgesAmps = !screening.unit().plate().variableSpeed();
         ExpectedSplit expectedSplit = new ExpectedSplit(new TemperatureDifference(split),
                 new TemperatureDifference(split * soundSplit.standardUncertainty()),
-                budget(weighing.expectation.splitComponents(), weighing.baseline.splitComponents(weighing.design[0])));
+                weighing.budget(Channel.SPLIT, soundSplit));
         ExpectedAmps expectedAmps = new ExpectedAmps(new Current(amps), new Current(amps * soundAmps.standardUncertainty()),
-                budget(weighing.expectation.ampsComponents(), weighing.baseline.ampsComponents(weighing.design[1])));
+                weighing.budget(Channel.AMPS, soundAmps));
         return new Departure(screening, Optional.of(expectedSplit), judgesAmps ? Optional.of(expectedAmps) : Optional.empty(),
                 o.present()[0] ? Optional.of(new Uncertain(o.values()[0] - soundSplit.value(), soundSplit.standardUncertainty()))
                         : Optional.empty(),
                 o.present()[1] ? Optional.of(new Uncertain(o.values()[1] - soundAmps.value(), soundAmps.standardUncertainty()))
                         : Optional.empty());
-    }
-
-    private static Budget budget(List<Component> visit, List<Component> learned) {
-        List<Component> lines = new ArrayList<>(visit);
-        lines.addAll(learned);
-        return new Budget(lines);
     }
 
     private Verdict verdict(Departure departure, List<Finding> findings, boolean retake, Optional<BeforeAfter> change) {

@@ -99,6 +99,7 @@ final class Lattice {
     /** Time passes: faults grow, and new ones may have begun. */
     void advance(double seasons, long from, long to) {
         if (seasons <= 0) {
+            scale();
             return;
         }
         soundByTime *= Math.exp(-HAZARDS * seasons);
@@ -191,6 +192,45 @@ final class Lattice {
             }
         }
         return LOG_NEGLIGIBLE;
+    }
+
+    /** Probability over all histories that the readings of the visit in hand are no mistake. */
+    double honesty() {
+        double best = Double.NEGATIVE_INFINITY;
+        for (Trajectory trajectory : trajectories) {
+            best = Math.max(best, trajectory.logWeight + trajectory.news);
+        }
+        double sum = 0;
+        double honest = 0;
+        for (Trajectory trajectory : trajectories) {
+            double weight = Math.exp(trajectory.logWeight + trajectory.news - best);
+            sum += weight;
+            honest += weight * trajectory.honest;
+        }
+        return honest / sum;
+    }
+
+    /** Every history is weighed by what was read. */
+    void takeNews() {
+        for (Trajectory trajectory : trajectories) {
+            trajectory.logWeight += trajectory.news;
+        }
+        normalise();
+    }
+
+    /**
+     * Until time passes, weights are those under which the readings of the visit in hand are no mistake: a verdict that takes them for
+     * good must not find the unit sounder the further they are off. What is carried on allows for a mistake again.
+     */
+    void takeAtTheirWord() {
+        double sum = 0;
+        for (Trajectory trajectory : trajectories) {
+            trajectory.weight *= trajectory.honest;
+            sum += trajectory.weight;
+        }
+        for (Trajectory trajectory : trajectories) {
+            trajectory.weight /= sum;
+        }
     }
 
     /** Scales the weights to add up to one. */

@@ -18,6 +18,8 @@ final class Trajectory {
     double[] sound;
     /** Probability that the readings of the visit in hand are no mistake. */
     double honest = 1;
+    /** ln of how likely this history makes all that was read and seen at the visit in hand. */
+    double news;
     double severity;
     double logWeight;
     /** Share of all histories, after the last normalisation. */

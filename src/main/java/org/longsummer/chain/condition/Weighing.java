@@ -2,10 +2,12 @@ package org.longsummer.chain.condition;
 
 import java.util.List;
 import org.longsummer.chain.departure.Channel;
+import org.longsummer.chain.departure.ExpectationBudget;
 import org.longsummer.chain.departure.Observation;
 import org.longsummer.chain.departure.UnitBaseline;
 import org.longsummer.chain.expectation.Expectation;
 import org.longsummer.science.statistics.SharedKalmanFilter;
+import org.longsummer.science.uncertainty.Budget;
 import org.longsummer.science.uncertainty.Uncertain;
 
 /** Weighs every fault history of a unit by one visit. */
@@ -62,6 +64,14 @@ final class Weighing {
         double spread = Math.max(0, square - mean * mean);
         double variance = predicted[c][c] - evidenceNoise[c][c] + observation.noise()[c][c];
         return new Uncertain(mean, Math.sqrt(variance + spread));
+    }
+
+    /** The lines of {@link #soundUnit}'s uncertainty. */
+    Budget budget(Channel channel, Uncertain sound) {
+        int c = channel.ordinal();
+        double variance = predicted[c][c] - evidenceNoise[c][c] + observation.noise()[c][c];
+        double spread = sound.standardUncertainty() * sound.standardUncertainty() - variance;
+        return ExpectationBudget.of(channel, expectation, baseline, design[c], spread);
     }
 
     /** Histories that branched from one another share their means until they have learned: what those give is worked out once. */
@@ -138,12 +148,8 @@ final class Weighing {
         return u * u + iced;
     }
 
-    /**
-     * Every history learns what the sound unit must be like if it is the true one; the shared covariance narrows.
-     *
-     * @param believed the readings are more likely honest than not
-     */
-    void learn(boolean believed) {
+    /** Every history learns what the sound unit must be like if it is the true one; the shared covariance narrows. */
+    void learn() {
         int[] made = observation.made();
         if (made.length == 0) {
             return;
@@ -166,8 +172,8 @@ final class Weighing {
             }
             t.mean = moved;
         }
-        if (believed && !expectation.screening().visit().icedCoil()) {
-            baseline.accept(step);
+        if (!expectation.screening().visit().icedCoil()) {
+            baseline.accept(step, design, made);
         }
     }
 }
