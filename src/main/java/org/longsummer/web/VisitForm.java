@@ -7,6 +7,7 @@ import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.time.temporal.ChronoUnit;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -112,7 +113,8 @@ final class VisitForm {
             try {
                 LocalDateTime given = LocalDateTime.parse(text);
                 if (given.isAfter(here.plus(Duration.ofDays(1))) || given.getYear() < 1970) {
-                    boxes.refuse("visited_at", "A visit lies between 1970 and now.", "Check day and year.");
+                    boxes.refuse("visited_at", "A visit lies between 1970 and now, " + here.truncatedTo(ChronoUnit.MINUTES)
+                            + " by this server's clock.", "Check day and year; if they are right, the server's clock is wrong.");
                     return here;
                 }
                 return given;
