@@ -17,7 +17,7 @@ import picocli.CommandLine.ParameterException;
 
 /** The command line: reads settings, wires the parts, says in words what went wrong. */
 @Command(name = "longsummer", mixinStandardHelpOptions = true, versionProvider = Longsummer.Version.class,
-        subcommands = {ServeCommand.class, ImportCommand.class, ExportCommand.class, AssessCommand.class,
+        subcommands = {ServeCommand.class, ImportCommand.class, ExportCommand.class, BackupCommand.class, RestoreCommand.class, CheckCommand.class, AssessCommand.class,
             DemoDataCommand.class},
         description = "What a roof air conditioner should read in today's weather, and what its history says.%n"
                 + "Without a command it serves the pages.%n",

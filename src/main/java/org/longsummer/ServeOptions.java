@@ -1,13 +1,13 @@
 package org.longsummer;
 
 import java.nio.file.Path;
-import java.time.Clock;
 import org.longsummer.demo.DemoFleet;
 import org.longsummer.log.LogOutput;
 import org.longsummer.store.Store;
 import org.longsummer.web.WebServer;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -35,6 +35,9 @@ final class ServeOptions {
     @Option(names = "--demo", description = "fill an empty record with an invented fleet")
     private boolean demo;
 
+    @Mixin
+    private BackupOptions backups;
+
     /** Serves until the process is told to end. */
     int run() throws InterruptedException {
         if (port < 0 || port > 65_535) {
@@ -46,7 +49,8 @@ final class ServeOptions {
             if (demo) {
                 loadDemo(store);
             }
-            try (WebServer server = new WebServer(store, Clock.systemUTC(), DemoFleet::load).start(host, port)) {
+            try (BackupSchedule copying = backups.begin(data, store.clock(), spec.commandLine());
+                    WebServer server = new WebServer(store, store.clock(), DemoFleet::load, copying::troubles).start(host, port)) {
                 spec.commandLine().getOut().println("Longsummer is ready at http://" + shownHost() + ":" + server.port() + "/");
                 LOG.atInfo().addKeyValue("port", server.port()).log("ready");
                 ending.await();

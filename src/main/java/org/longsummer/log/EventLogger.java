@@ -23,15 +23,14 @@ final class EventLogger extends LegacyAbstractLogger implements LoggingEventAwar
 
     @Override
     public void log(LoggingEvent event) {
-        LogOutput.write(LogLine.of(Instant.ofEpochMilli(event.getTimeStamp()),
-                event.getLevel(), source(), MessageFormatter.basicArrayFormat(event.getMessage(), event.getArgumentArray()),
+        LogOutput.write(LogLine.of(Instant.now(), event.getLevel(), source(),
+                MessageFormatter.basicArrayFormat(event.getMessage(), event.getArgumentArray()),
                 event.getKeyValuePairs() == null ? List.of() : event.getKeyValuePairs(), event.getThrowable()));
     }
 
     @Override
     protected void handleNormalizedLoggingCall(Level level, Marker marker, String message, Object[] arguments, Throwable failure) {
-        Instant now = Instant.now();
-        LogOutput.write(LogLine.of(now, level, source(), MessageFormatter.basicArrayFormat(message, arguments), List.of(), failure));
+        LogOutput.write(LogLine.of(Instant.now(), level, source(), MessageFormatter.basicArrayFormat(message, arguments), List.of(), failure));
     }
 
     private String source() {

@@ -74,6 +74,11 @@ public final class Judging {
                 .ifPresent(unit -> judge(handle, unit.unit(), closed(handle).closings())));
     }
 
+    /** Judges every unit again from the closings as they are; no day is closed for it. */
+    void judgeAllAgain(Consumer<String> unitJudged) {
+        writer.useTransaction(handle -> judge(handle, Units.idsOfVisited(handle), learned.known(handle).closings(), unitJudged));
+    }
+
     /** The verdicts of a unit with all their reasons, in order of time; nothing is written. */
     public List<Verdict> verdicts(String unitId) {
         return reader.inTransaction(handle -> {

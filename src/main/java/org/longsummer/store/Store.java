@@ -9,8 +9,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
-import org.flywaydb.core.Flyway;
-import org.flywaydb.core.api.MigrationInfo;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.statement.StatementExceptions;
 import org.sqlite.SQLiteConfig;
@@ -25,7 +23,6 @@ import org.sqlite.SQLiteDataSource;
 public final class Store implements AutoCloseable {
     /** The database's file in the data directory. */
     public static final String FILE = "longsummer.sqlite";
-    private static final String HEADER = "SQLite format 3";
     private static final int BUSY_MILLISECONDS = 20_000;
     private static final int READERS = 8;
 
@@ -40,10 +37,12 @@ public final class Store implements AutoCloseable {
     private final Judging judging;
     private final Demo demo;
     private final Clock clock;
+    private final Path file;
 
     private Store(Path file, Clock clock) throws IOException {
-        refuseForeign(file);
+        RawFile.refuseForeign(file);
         this.clock = clock;
+        this.file = file;
         writers = pool(source(file, SQLiteConfig.TransactionMode.IMMEDIATE), 1);
         Jdbi writer = jdbi(writers);
         prepare(file, writer);
@@ -115,6 +114,15 @@ public final class Store implements AutoCloseable {
         return clock;
     }
 
+    /** Bytes that the disk of the record can still take. */
+    public long freeBytes() {
+        try {
+            return Files.getFileStore(file.toAbsolutePath().getParent()).getUsableSpace();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
     public Demo demo() {
         return demo;
     }
@@ -125,38 +133,16 @@ public final class Store implements AutoCloseable {
         writers.close();
     }
 
-    private static void refuseForeign(Path file) throws IOException {
-        if (Files.exists(file) && Files.size(file) > 0) {
-            try (InputStream bytes = Files.newInputStream(file)) {
-                if (!new String(bytes.readNBytes(HEADER.length()), StandardCharsets.ISO_8859_1).equals(HEADER)) {
-                    throw new StoreRefused(file + " is not a record of Longsummer, or it is damaged; restore a backup, or name another "
-                            + "directory.");
-                }
-            }
-        }
-    }
-
     /** Sees early that the file can be written, so that whatever stands in the way is met before anything is changed. */
     private void prepare(Path file, Jdbi writer) {
         try {
             writer.useTransaction(handle -> { });
-            migrate(file);
+            Schema.bringUpToDate(writers, file, clock.instant());
             guard();
         } catch (RuntimeException e) {
             writers.close();
             throw e;
         }
-    }
-
-    private void migrate(Path file) {
-        Flyway flyway = Flyway.configure().dataSource(writers).load();
-        for (MigrationInfo applied : flyway.info().applied()) {
-            if (!applied.getState().isResolved()) {
-                throw new StoreRefused(file + " was written by a newer version of Longsummer; use that version, or restore a backup made "
-                        + "with this one.");
-            }
-        }
-        flyway.migrate();
     }
 
     private void guard() {

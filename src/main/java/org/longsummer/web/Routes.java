@@ -6,8 +6,10 @@ import io.javalin.config.RoutesConfig;
 final class Routes {
     private Routes() {}
 
-    static void lay(RoutesConfig routes, HouseApi house, YardApi yard, UnitApi units, VisitApi visits, ImportApi files) {
+    static void lay(RoutesConfig routes, HealthApi health, HouseApi house, YardApi yard, UnitApi units, VisitApi visits, ImportApi files) {
         routes.get("/", request -> request.redirect("yard/"));
+
+        routes.get("/health", health::show);
 
         routes.get("/api/house", house::show);
         routes.post("/api/demo", house::bringDemo);

@@ -15,6 +15,7 @@ import java.time.Clock;
 import java.time.Duration;
 import java.util.List;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import org.eclipse.jetty.server.handler.GracefulHandler;
 import org.longsummer.store.Store;
 
@@ -37,11 +38,16 @@ public final class WebServer implements AutoCloseable {
      * @param demoFleet fills an empty record with the invented demo fleet; answers false, and changes nothing, when anything is stored
      */
     public WebServer(Store store, Clock clock, Predicate<Store> demoFleet) {
+        this(store, clock, demoFleet, List::of);
+    }
+
+    /** The same, beside something that may be in trouble of its own, which those who ask how it is are told as sentences. */
+    public WebServer(Store store, Clock clock, Predicate<Store> demoFleet, Supplier<List<String>> troubles) {
         javalin = Javalin.create(config -> {
             settle(config);
             Failures.lay(config.routes);
             config.routes.before(WebServer::guard);
-            Routes.lay(config.routes, new HouseApi(store, demoFleet), new YardApi(store, clock), new UnitApi(store),
+            Routes.lay(config.routes, new HealthApi(store, troubles), new HouseApi(store, demoFleet), new YardApi(store, clock), new UnitApi(store),
                     new VisitApi(store, clock), new ImportApi(store));
         });
     }

@@ -131,7 +131,9 @@ class DisasterTest {
             String unit = server.caller().addUnit("Van 1");
             CompletableFuture<?>[] people = IntStream.range(0, 8).mapToObj(i -> CompletableFuture.runAsync(() ->
                     savesUntilStopped(server.caller(), unit, "w" + i + "n", acknowledged, surprises))).toArray(CompletableFuture<?>[]::new);
-            ServerProcess.pause(300 + 200 * round.getCurrentRepetition());
+            while (acknowledged.size() < 20 * round.getCurrentRepetition()) {
+                ServerProcess.pause(10);
+            }
             long told = System.nanoTime();
             server.terminate();
             Outcome outcome = server.outcome();
@@ -144,7 +146,6 @@ class DisasterTest {
             assertEquals("", file.faults());
             assertEquals(new TreeSet<>(acknowledged), new TreeSet<>(file.counts("select id, 1 from visit").keySet()),
                     "what was begun was ended and acknowledged");
-            assertTrue(acknowledged.size() > 8);
         }
         Endurance.record("Told to stop (SIGTERM) in the middle of requests", "every visit that was begun was stored and acknowledged");
     }

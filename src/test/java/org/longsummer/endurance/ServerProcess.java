@@ -128,13 +128,13 @@ final class ServerProcess implements AutoCloseable {
 
     /** As {@code kill -9} does: it learns nothing of it. */
     void kill() {
-        process.destroyForcibly();
+        process.toHandle().destroyForcibly();
         outcome();
     }
 
-    /** As {@code kill} and a service's stop do; the process ends when it has ended its work. */
+    /** As {@code kill} and a service's stop do; what it says until its end is still read. The process ends when it has ended its work. */
     void terminate() {
-        process.destroy();
+        process.toHandle().destroy();
     }
 
     /** Waits for its end. */
