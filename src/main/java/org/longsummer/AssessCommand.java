@@ -2,6 +2,7 @@ package org.longsummer;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.longsummer.files.Assess;
 import org.longsummer.files.FileRefused;
@@ -24,6 +25,10 @@ final class AssessCommand implements Callable<Integer> {
     @Option(names = "--visits", paramLabel = "FILE", required = true, description = "visits.csv")
     private Path visits;
 
+    @Option(names = "--prices", paramLabel = "FILE",
+            description = "price list, columns key and value; adds what is worth doing and what it saves")
+    private Path prices;
+
     @Option(names = "--out", paramLabel = "FILE", required = true, description = "verdicts.csv, replaced when it is there")
     private Path out;
 
@@ -31,9 +36,12 @@ final class AssessCommand implements Callable<Integer> {
     public Integer call() throws IOException, FileRefused {
         InputFiles.check(spec.commandLine(), "--units", units);
         InputFiles.check(spec.commandLine(), "--visits", visits);
+        if (prices != null) {
+            InputFiles.check(spec.commandLine(), "--prices", prices);
+        }
         Findings findings = new Findings();
         try {
-            Assess.run(units, visits, out, findings, new PrintedProgress(spec.commandLine().getErr()));
+            Assess.run(units, visits, Optional.ofNullable(prices), out, findings, new PrintedProgress(spec.commandLine().getErr()));
         } finally {
             findings.remarks().forEach(spec.commandLine().getErr()::println);
         }

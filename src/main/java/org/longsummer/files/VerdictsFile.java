@@ -6,14 +6,19 @@ import java.io.Closeable;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import org.longsummer.chain.Prospect;
 import org.longsummer.chain.condition.Condition;
 import org.longsummer.chain.condition.Verdict;
 import org.longsummer.chain.departure.ExpectedAmps;
 import org.longsummer.chain.departure.ExpectedSplit;
+import org.longsummer.chain.outlook.Outlook;
 import org.longsummer.chain.visit.Visit;
+import org.longsummer.chain.weighing.Advice;
 import org.longsummer.quantity.Decimal;
 
 /** A {@code verdicts.csv}, written row by row. */
@@ -22,21 +27,49 @@ public final class VerdictsFile implements Closeable {
             "p_condenser_fouling", "p_evaporator_fouling", "p_refrigerant_loss", "p_compressor_wear", "p_capacitor_weak",
             "p_air_recirculation", "p_other", "p_impact", "expected_split_f", "expected_split_u_f", "expected_amps", "expected_amps_u",
             "limit_on_p10", "limit_on_p50", "limit_on_p90");
+    /** Added when prices were given. */
+    static final List<String> ADVICE_COLUMNS = List.of("advice", "advice_work", "advice_saving", "advice_p_best");
     private static final int PROBABILITY_DECIMALS = 5;
     private static final int READING_DECIMALS = 3;
+    private static final int SAVING_DECIMALS = 2;
     private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm:ssxxx");
 
     private final CsvWriter writer;
+    private final boolean withAdvice;
 
-    /** @throws IOException when the file cannot be written */
-    public VerdictsFile(Path file) throws IOException {
+    /**
+     * @param withAdvice what is worth doing has columns too
+     * @throws IOException when the file cannot be written
+     */
+    public VerdictsFile(Path file, boolean withAdvice) throws IOException {
+        this.withAdvice = withAdvice;
         writer = CsvWriter.builder().lineDelimiter(LineDelimiter.LF).bufferSize(1 << 16).build(file, StandardCharsets.UTF_8);
-        writer.writeRecord(COLUMNS);
+        List<String> header = new ArrayList<>(COLUMNS);
+        header.addAll(withAdvice ? ADVICE_COLUMNS : List.of());
+        writer.writeRecord(header);
     }
 
     /** Appends one row. */
-    public void add(Verdict verdict) {
-        writer.writeRecord(cells(verdict));
+    public void add(Prospect prospect) {
+        List<String> cells = cells(prospect.verdict());
+        addLimit(cells, prospect.limit());
+        if (withAdvice) {
+            addAdvice(cells, prospect.advice());
+        }
+        writer.writeRecord(cells);
+    }
+
+    private static void addLimit(List<String> cells, Outlook.Limit limit) {
+        cells.add(limit.p10().map(LocalDate::toString).orElse(""));
+        cells.add(limit.p50().map(LocalDate::toString).orElse(""));
+        cells.add(limit.p90().map(LocalDate::toString).orElse(""));
+    }
+
+    private static void addAdvice(List<String> cells, Optional<Advice> advice) {
+        cells.add(advice.map(a -> a.option().word()).orElse(""));
+        cells.add(advice.map(a -> VisitColumns.workWords(a.works())).orElse(""));
+        cells.add(advice.map(a -> Decimal.text(a.saving().amount(), SAVING_DECIMALS)).orElse(""));
+        cells.add(advice.map(a -> probability(a.bestProbability())).orElse(""));
     }
 
     @Override
@@ -46,7 +79,7 @@ public final class VerdictsFile implements Closeable {
 
     private static List<String> cells(Verdict verdict) {
         Visit visit = verdict.visit();
-        List<String> cells = new ArrayList<>(COLUMNS.size());
+        List<String> cells = new ArrayList<>(COLUMNS.size() + ADVICE_COLUMNS.size());
         cells.add(Cell.escaped(visit.id()));
         cells.add(Cell.escaped(visit.unitId()));
         cells.add(MOMENT.format(visit.at().atOffset(visit.offset())));
@@ -57,7 +90,6 @@ public final class VerdictsFile implements Closeable {
         cells.add(probability(verdict.probabilities().of(Condition.OTHER)));
         cells.add(probability(verdict.probabilityOfImpact()));
         addExpected(cells, verdict);
-        cells.addAll(List.of("", "", ""));
         return cells;
     }
 

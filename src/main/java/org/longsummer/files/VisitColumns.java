@@ -5,6 +5,7 @@ import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeFormatterBuilder;
 import java.time.temporal.ChronoField;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -108,8 +109,7 @@ final class VisitColumns {
         cells.put("power_source", word(visit.powerSource(), PowerSource.UNKNOWN));
         cells.put("filter_condition", word(visit.filter(), FilterLook.NOT_LOOKED));
         cells.put("coil_condition", word(visit.coil(), CoilLook.NOT_LOOKED));
-        cells.put("work_done", visit.workDone().isEmpty() ? "none"
-                : visit.workDone().stream().sorted().map(Row::word).collect(Collectors.joining("+")));
+        cells.put("work_done", workWords(visit.workDone()));
         cells.put("iced_coil", visit.icedCoil() ? "yes" : Ice.isMentioned(visit.notes()) ? "no" : "");
         cells.put("notes", Cell.escaped(visit.notes()));
         return LAYOUT.known().stream().map(column -> cells.getOrDefault(column, "")).toList();
@@ -146,6 +146,11 @@ final class VisitColumns {
         Optional<Moisture> wetBulb = row.temperature("return_wb").map(Moisture.WetBulb::new);
         Optional<Moisture> dewPoint = row.temperature("return_dp").map(Moisture.DewPoint::new);
         return relative.or(() -> wetBulb).or(() -> dewPoint);
+    }
+
+    /** Work in the words of the files, joined by {@code +}; {@code none} for none. */
+    static String workWords(Collection<Work> work) {
+        return work.isEmpty() ? "none" : work.stream().sorted().map(Row::word).collect(Collectors.joining("+"));
     }
 
     private static Set<Work> work(Row row) {

@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.longsummer.store.Trouble;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import org.longsummer.wire.Problem;
 
 /** Turns whatever goes wrong into the one shape of an error. */
 final class Failures {

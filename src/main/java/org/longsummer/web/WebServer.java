@@ -18,6 +18,7 @@ import java.util.function.Predicate;
 import java.util.function.Supplier;
 import org.eclipse.jetty.server.handler.GracefulHandler;
 import org.longsummer.store.Store;
+import org.longsummer.wire.Problem;
 
 /** Serves the pages and their data over HTTP. */
 public final class WebServer implements AutoCloseable {
@@ -47,8 +48,9 @@ public final class WebServer implements AutoCloseable {
             settle(config);
             Failures.lay(config.routes);
             config.routes.before(WebServer::guard);
-            Routes.lay(config.routes, new HealthApi(store, troubles), new HouseApi(store, demoFleet), new YardApi(store, clock), new UnitApi(store),
-                    new VisitApi(store, clock), new ImportApi(store));
+            Routes.lay(config.routes, new HealthApi(store, troubles), new HouseApi(store, demoFleet), new YardApi(store, clock),
+                    new UnitApi(store), new VisitApi(store, clock), new ImportApi(store), new OfflineApi(store, clock),
+                    AppShell.ofPages());
         });
     }
 

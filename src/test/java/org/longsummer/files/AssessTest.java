@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -23,7 +24,7 @@ class AssessTest {
 
     private List<String> assess(Path visits) throws IOException, FileRefused {
         Path out = directory.resolve("verdicts.csv");
-        Assess.run(UNITS, visits, out, new Findings(), Progress.SILENT);
+        Assess.run(UNITS, visits, Optional.empty(), out, new Findings(), Progress.SILENT);
         return Files.readAllLines(out);
     }
 
@@ -44,7 +45,7 @@ class AssessTest {
     void aRefusedFileLeavesTheOldVerdictsAlone() throws IOException {
         Path out = Files.writeString(directory.resolve("verdicts.csv"), "old");
         Path broken = Files.writeString(directory.resolve("visits.csv"), "unit_id\nU001\n");
-        assertThrows(FileRefused.class, () -> Assess.run(UNITS, broken, out, new Findings(), Progress.SILENT));
+        assertThrows(FileRefused.class, () -> Assess.run(UNITS, broken, Optional.empty(), out, new Findings(), Progress.SILENT));
         assertEquals("old", Files.readString(out));
         assertFalse(Files.exists(directory.resolve("verdicts.csv.part")));
     }

@@ -115,7 +115,7 @@ class ImportTest {
 
     private Map<String, String> assessed() throws IOException, FileRefused {
         Path out = directory.resolve("verdicts.csv");
-        Assess.run(UNITS, VISITS, out, new Findings(), Progress.SILENT);
+        Assess.run(UNITS, VISITS, Optional.empty(), out, new Findings(), Progress.SILENT);
         return Files.readAllLines(out).stream().skip(1).map(line -> line.split(",", -1))
                 .collect(Collectors.toMap(cells -> cells[0], cells -> String.join(" ", cells[3], cells[4], cells[5], cells[11], cells[13],
                         cells[14], cells[15], cells[16], cells[17])));

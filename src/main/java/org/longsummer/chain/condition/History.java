@@ -2,6 +2,7 @@ package org.longsummer.chain.condition;
 
 import java.time.LocalDate;
 import java.util.Optional;
+import java.util.Set;
 import org.longsummer.chain.departure.Hemisphere;
 import org.longsummer.chain.departure.Observation;
 import org.longsummer.chain.departure.UnitBaseline;
@@ -23,6 +24,7 @@ import org.longsummer.chain.visit.Work;
  */
 public final class History {
     private final boolean explains;
+    private final Set<Ingredient> without;
     private Unit unit;
     private UnitBaseline baseline;
     private Lattice lattice;
@@ -38,13 +40,19 @@ public final class History {
 
     /** @param explains keep the reasons and look for the next best reading; leave out for long lists, it costs more than the rest */
     public History(Unit unit, boolean explains) {
+        this(unit, explains, Set.of());
+    }
+
+    /** @param without what is left out to see what it is worth */
+    History(Unit unit, boolean explains, Set<Ingredient> without) {
         this.unit = unit;
         this.explains = explains;
+        this.without = without;
     }
 
     /** The same history, to go on from here without changing this one. */
     public History copy() {
-        History copy = new History(unit, explains);
+        History copy = new History(unit, explains, without);
         copy.baseline = baseline == null ? null : baseline.copy();
         copy.lattice = lattice == null ? null : lattice.copy();
         copy.looks = looks.copy();
@@ -74,7 +82,7 @@ public final class History {
         Expectation expectation = Expecter.expect(screening, closings, usualVolts);
         prepare(visit, expectation, known);
         Observation observation = Observation.of(expectation, known);
-        Weighing weighing = new Weighing(lattice, baseline, looks, expectation, observation);
+        Weighing weighing = new Weighing(lattice, baseline, looks, expectation, observation, without);
         Verdict verdict = new Judge(weighing, looks, known, explains ? Optional.of(trail) : Optional.empty()).judge(before);
         looks.remember(screening);
         usualVolts = usualVolts.with(visit);
@@ -98,7 +106,8 @@ public final class History {
 
     /** Time passes until a day; the running seasons that passed. */
     private double pass(LocalDate day) {
-        double seasons = Math.max(0, hemisphere.clock().seasonsBetween(lastDay, day));
+        double seasons = without.contains(Ingredient.RUN_HOUR_CLOCK) ? (day.toEpochDay() - lastDay.toEpochDay()) / 365.25
+                : Math.max(0, hemisphere.clock().seasonsBetween(lastDay, day));
         looks.advance(seasons);
         lattice.advance(seasons, lastDay.toEpochDay(), day.toEpochDay());
         return seasons;
@@ -120,6 +129,7 @@ public final class History {
             lattice.work(visit.workDone());
         }
         looks.work(visit.workDone());
+        trail.turn();
     }
 
     private void startAnew(Unit replacement) {

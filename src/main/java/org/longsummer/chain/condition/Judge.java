@@ -75,9 +75,9 @@ final class Judge {
         double mistaken = new Mistakes(weighing.observation, visit).logDensity();
         for (Trajectory t : weighing.lattice.trajectories()) {
             double log = weighing.logDepartures(t);
-            double best = Math.max(log, mistaken);
-            double good = (1 - Mistakes.SHARE) * Math.exp(log - best);
-            double bad = Mistakes.SHARE * Math.exp(mistaken - best);
+            double best = weighing.mistakes > 0 ? Math.max(log, mistaken) : log;
+            double good = (1 - weighing.mistakes) * Math.exp(log - best);
+            double bad = weighing.mistakes * Math.exp(mistaken - best);
             t.honest = good / (good + bad);
             t.news = best + Math.log(good + bad) + weighing.logSide(t);
         }
@@ -124,9 +124,9 @@ final class Judge {
         boolean asks = trail.isPresent() && !screening.compressorOff();
         return new Verdict(departure, state, condition, probabilities, screening.compressorOff() ? 1 : impact, evaporatorPart(),
                 severity(probabilities), since(probabilities),
-                asks ? trail.get().about(probabilities.likeliestFault()) : List.of(), cannotTell(probabilities),
+                asks ? trail.get().about(probabilities.likeliestFault(), state != State.STEADY) : List.of(), cannotTell(probabilities),
                 asks && state != State.RETAKE ? new NextReading(weighing, looks).best() : Optional.empty(), change, findings,
-                weighing.lattice.beliefs(), known.closing());
+                weighing.faultEffect(Channel.SPLIT), weighing.faultEffect(Channel.AMPS), weighing.lattice.beliefs(), known.closing());
     }
 
     /** Time alone makes a fault likelier and is no reason to call one: readings must have raised its odds. */

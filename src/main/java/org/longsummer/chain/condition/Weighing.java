@@ -1,6 +1,7 @@
 package org.longsummer.chain.condition;
 
 import java.util.List;
+import java.util.Set;
 import org.longsummer.chain.departure.Channel;
 import org.longsummer.chain.departure.ExpectationBudget;
 import org.longsummer.chain.departure.Observation;
@@ -32,7 +33,14 @@ final class Weighing {
     private final double[][] predicted;
     private final double[][] evidenceNoise;
 
-    Weighing(Lattice lattice, UnitBaseline baseline, Looks looks, Expectation expectation, Observation observation) {
+    private final boolean learns;
+    /** Share of readings that are a mistake nobody recognised. */
+    final double mistakes;
+
+    Weighing(Lattice lattice, UnitBaseline baseline, Looks looks, Expectation expectation, Observation observation,
+            Set<Ingredient> without) {
+        learns = !without.contains(Ingredient.UNIT_BASELINE);
+        mistakes = without.contains(Ingredient.MISTAKES) ? 0 : Mistakes.SHARE;
         this.lattice = lattice;
         this.baseline = baseline;
         this.expectation = expectation;
@@ -42,7 +50,7 @@ final class Weighing {
             signatures[fault.ordinal()] = Signature.of(fault, expectation.machine(), expectation.surroundings().condenserAir());
         }
         design = baseline.design(expectation);
-        evidenceNoise = baseline.asEvidence(observation.noise());
+        evidenceNoise = without.contains(Ingredient.SAME_DAY) ? observation.noise() : baseline.asEvidence(observation.noise());
         foresight = baseline.foresee(design, evidenceNoise);
         predicted = foresight.predicted();
         load[S] = looks.filterAge().lnSplit();
@@ -95,6 +103,18 @@ final class Weighing {
     /** What the history's fault does to a channel now. */
     double effect(Trajectory t, int channel) {
         return t.fault == null ? 0 : signatures[t.fault.ordinal()].onChannel(channel, t.severity);
+    }
+
+    /** What the unit shows on a channel against the sound unit, ln, over all histories. */
+    Uncertain faultEffect(Channel channel) {
+        double mean = 0;
+        double square = 0;
+        for (Trajectory t : lattice.trajectories()) {
+            double value = effect(t, channel.ordinal());
+            mean += t.weight * value;
+            square += t.weight * value * value;
+        }
+        return new Uncertain(mean, Math.sqrt(Math.max(0, square - mean * mean)));
     }
 
     double lnCapacity(Trajectory t) {
@@ -151,7 +171,7 @@ final class Weighing {
     /** Every history learns what the sound unit must be like if it is the true one; the shared covariance narrows. */
     void learn() {
         int[] made = observation.made();
-        if (made.length == 0) {
+        if (made.length == 0 || !learns) {
             return;
         }
         SharedKalmanFilter.Step step = foresight.whenMade(made);

@@ -2,11 +2,16 @@ package org.longsummer.chain.learning;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.BiConsumer;
+import java.util.function.Predicate;
 
 /**
  * Everything learned across units, by the UTC day at whose end it was closed. A key that did not change on a day is not repeated.
@@ -50,5 +55,35 @@ public final class Closings {
             }
         }
         return all;
+    }
+
+    /** Hands over every closing in order of days, with what each changed. */
+    public void forEach(BiConsumer<LocalDate, List<Learned>> closing) {
+        byDay.forEach((day, changes) -> closing.accept(day, Collections.unmodifiableList(changes)));
+    }
+
+    /**
+     * What judging needs of all this: of some keys, what was known before each of some days, and all that became known from one day
+     * on. A verdict of those days, or from the one day on, is the same by either.
+     *
+     * @param keys which are read; see {@link NeededKeys}
+     * @param days of the visits to be judged
+     */
+    public Closings neededFor(Predicate<String> keys, Collection<LocalDate> days, LocalDate from) {
+        TreeMap<LocalDate, List<Learned>> needed = new TreeMap<>();
+        TreeSet<LocalDate> all = new TreeSet<>(days);
+        all.add(from);
+        all.forEach(day -> lastBefore(day).ifPresent(last -> needed.put(last, new ArrayList<>())));
+        byDay.tailMap(from, true).keySet().forEach(day -> needed.put(day, new ArrayList<>()));
+        byKey.forEach((key, known) -> {
+            if (keys.test(key)) {
+                TreeMap<LocalDate, Learned> kept = new TreeMap<>(known.tailMap(from, true));
+                all.forEach(day -> Optional.ofNullable(known.lowerEntry(day)).ifPresent(entry -> kept.put(entry.getKey(), entry.getValue())));
+                kept.forEach((day, learned) -> needed.computeIfAbsent(day, d -> new ArrayList<>()).add(FleetSlopes.asJudged(learned)));
+            }
+        });
+        Closings closings = new Closings();
+        needed.forEach(closings::add);
+        return closings;
     }
 }

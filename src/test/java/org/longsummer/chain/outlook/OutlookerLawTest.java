@@ -52,9 +52,9 @@ class OutlookerLawTest {
 
     @Test
     void aThinSuspicionHasAChanceAndNoDate() {
-        Outlook.Limit thin = limit(fault(0.2, Variant.CONDENSER_COIL, 0.6, 1.2), Hypothesis.sound(0.8));
+        Outlook.Limit thin = limit(fault(0.15, Variant.CONDENSER_COIL, 0.6, 1.2), Hypothesis.sound(0.85));
         assertTrue(thin.p10().isEmpty() && thin.p50().isEmpty() && thin.p90().isEmpty());
-        assertEquals(0.2, thin.ofPresentFault(), 1e-12);
+        assertEquals(0.15, thin.ofPresentFault(), 1e-12);
         assertTrue(limit(fault(0.3, Variant.CONDENSER_COIL, 0.6, 1.2), Hypothesis.sound(0.7)).p50().isPresent());
     }
 
