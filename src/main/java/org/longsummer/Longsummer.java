@@ -3,9 +3,13 @@ package org.longsummer;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
+import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.longsummer.files.FileRefused;
+import org.longsummer.store.StoreRefused;
+import org.longsummer.store.Trouble;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -13,8 +17,8 @@ import picocli.CommandLine.ParameterException;
 
 /** The command line: reads settings, wires the parts, says in words what went wrong. */
 @Command(name = "longsummer", mixinStandardHelpOptions = true, versionProvider = Longsummer.Version.class,
-        subcommands = {ServeCommand.class, ImportCommand.class, ExportCommand.class, AssessCommand.class,
-            PeopleCommand.class, DemoDataCommand.class},
+        subcommands = {ServeCommand.class, ImportCommand.class, ExportCommand.class, BackupCommand.class, RestoreCommand.class,
+            CheckCommand.class, AssessCommand.class, PeopleCommand.class, DemoDataCommand.class},
         description = "What a roof air conditioner should read in today's weather, and what its history says.%n"
                 + "Without a command it serves the pages.%n",
         exitCodeListHeading = "%nExit codes:%n",
@@ -64,6 +68,10 @@ public final class Longsummer implements Callable<Integer> {
     }
 
     private static String words(Throwable failure) {
+        Optional<Trouble> trouble = Trouble.in(failure);
+        if (trouble.isPresent() && !(failure instanceof StoreRefused)) {
+            return trouble.get().limit() + " " + trouble.get().remedy() + file(failure);
+        }
         if (failure instanceof UncheckedIOException wrapped) {
             return words(wrapped.getCause());
         }
@@ -74,6 +82,11 @@ public final class Longsummer implements Callable<Integer> {
             return "Cannot read or write: " + failure.getMessage();
         }
         return failure.getMessage() == null ? failure.getClass().getSimpleName() : failure.getMessage();
+    }
+
+    private static String file(Throwable failure) {
+        Throwable cause = failure instanceof UncheckedIOException ? failure.getCause() : failure;
+        return cause instanceof FileSystemException about && about.getFile() != null ? " (" + about.getFile() + ")" : "";
     }
 
     /** The version as the jar's manifest says it. */

@@ -3,14 +3,16 @@ package org.longsummer;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.util.Optional;
-import java.util.concurrent.CountDownLatch;
 import org.longsummer.demo.DemoFleet;
+import org.longsummer.log.LogOutput;
 import org.longsummer.store.Store;
 import org.longsummer.web.Front;
 import org.longsummer.web.Tls;
 import org.longsummer.web.WebServer;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -18,6 +20,8 @@ import picocli.CommandLine.Spec;
 
 /** What serving the pages takes, with or without the word {@code serve}. */
 final class ServeOptions {
+    private static final Logger LOG = LoggerFactory.getLogger(ServeOptions.class);
+
     @Spec(Spec.Target.MIXEE)
     private CommandSpec spec;
 
@@ -50,22 +54,33 @@ final class ServeOptions {
     @Option(names = "--demo", description = "fill an empty record with an invented fleet")
     private boolean demo;
 
+    @Mixin
+    private BackupOptions backups;
+
     /** Serves until the process is told to end. */
     int run() throws InterruptedException, IOException {
         if (port < 0 || port > 65_535) {
             throw new ParameterException(spec.commandLine(), "--port " + port + " is given; write a number from 0 to 65535.");
         }
         Front front = front();
+        Ending ending = new Ending();
+        LogOutput.serve();
         try (Store store = Store.open(data)) {
             refuseUnlessGuarded(store, front);
             if (demo) {
                 loadDemo(store);
             }
-            try (WebServer server = new WebServer(store, Clock.systemUTC(), DemoFleet::load, front).start(host, port)) {
+            try (BackupSchedule copying = backups.begin(data, store.clock(), spec.commandLine());
+                    WebServer server = new WebServer(store, store.clock(), DemoFleet::load, front, copying::troubles).start(host, port)) {
                 spec.commandLine().getOut().println("Longsummer is ready at " + (tls == null ? "http" : "https") + "://" + shownHost() + ":"
                         + server.port() + front.basePath() + "/");
-                untilTold();
+                LOG.atInfo().addKeyValue("port", server.port()).log("ready");
+                ending.await();
+                LOG.atInfo().log("stopping");
             }
+        } finally {
+            LOG.atInfo().log("stopped");
+            ending.isOver();
         }
         return 0;
     }
@@ -112,20 +127,5 @@ final class ServeOptions {
 
     private String shownHost() {
         return host.contains(":") ? "[" + host + "]" : host;
-    }
-
-    /** A termination signal runs the hook, which waits until the store is closed. */
-    private static void untilTold() throws InterruptedException {
-        CountDownLatch told = new CountDownLatch(1);
-        Thread serving = Thread.currentThread();
-        Runtime.getRuntime().addShutdownHook(new Thread(() -> {
-            told.countDown();
-            try {
-                serving.join(10_000);
-            } catch (InterruptedException e) {
-                Thread.currentThread().interrupt();
-            }
-        }));
-        told.await();
     }
 }

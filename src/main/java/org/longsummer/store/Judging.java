@@ -90,6 +90,11 @@ public final class Judging {
         judgeAgain(handle, otherId);
     }
 
+    /** Judges every unit again from the closings as they are; no day is closed for it. */
+    void judgeAllAgain(Consumer<String> unitJudged) {
+        writer.useTransaction(handle -> judge(handle, Units.idsOfVisited(handle), learned.known(handle).closings(), unitJudged));
+    }
+
     /** The verdicts of a unit with all their reasons, in order of time; nothing is written. */
     public List<Verdict> verdicts(String unitId) {
         return reader.inTransaction(handle -> {
@@ -121,7 +126,7 @@ public final class Judging {
      */
     public <X extends Exception> Intake.Report takeIn(Intake.Source<X> source, Consumer<String> unitJudged) throws X {
         return writer.inTransaction(handle -> {
-            Intake intake = new Intake(handle, receipt(learned.known(handle)));
+            Intake intake = new Intake(handle, receipt(known(handle)));
             source.into(intake);
             if (intake.isRefused()) {
                 handle.rollback();
@@ -145,7 +150,7 @@ public final class Judging {
     /** What was learned until yesterday; closes what is still open. */
     private LearnedLevels.Closed closed(Handle handle) {
         LocalDate today = LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC);
-        LearnedLevels.Closed known = learned.known(handle);
+        LearnedLevels.Closed known = known(handle);
         if (known.through().filter(through -> !through.isBefore(today.minusDays(1))).isPresent()) {
             return known;
         }
@@ -154,9 +159,21 @@ public final class Judging {
         return closed;
     }
 
+    /** What was closed, without days that are yet to come: they were closed while the clock was ahead. */
+    private LearnedLevels.Closed known(Handle handle) {
+        LocalDate today = LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC);
+        LearnedLevels.Closed known = learned.known(handle);
+        if (known.through().filter(through -> through.isAfter(today)).isEmpty()) {
+            return known;
+        }
+        LearnedLevels.Closed reopened = LearnedLevels.reopenAfter(handle, today, known);
+        learned.publishAfterCommit(handle, reopened);
+        return reopened;
+    }
+
     private Closings learnedAnew(Handle handle) {
         LocalDate today = LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC);
-        LearnedLevels.Closed begun = LearnedLevels.beginGeneration(handle, learned.known(handle).generation() + 1);
+        LearnedLevels.Closed begun = LearnedLevels.beginGeneration(handle, known(handle).generation() + 1);
         LearnedLevels.Closed closed = OpenDays.closeBefore(handle, today, begun);
         learned.publishAfterCommit(handle, closed);
         return closed.closings();

@@ -103,6 +103,19 @@ public final class LearnedLevels {
         return new Closed(generation, Optional.empty(), new Closings());
     }
 
+    /**
+     * Opens the days again that nothing was learned from and that are not over: a clock that ran ahead closed them. Days from which
+     * something was learned stay closed, since a clock may as well be behind.
+     */
+    static Closed reopenAfter(Handle handle, LocalDate today, Closed closed) {
+        LocalDate yesterday = today.minusDays(1);
+        LocalDate learned = handle.createQuery("select max(day) from closing where generation = :generation")
+                .bind("generation", closed.generation()).mapTo(String.class).findOne().map(LocalDate::parse).orElse(yesterday);
+        LocalDate through = learned.isAfter(yesterday) ? learned : yesterday;
+        Settings.write(handle, Settings.CLOSED_THROUGH, through.toString());
+        return new Closed(closed.generation(), Optional.of(through), closed.closings());
+    }
+
     /** Appends what one day's closing changed; a day that changed nothing is noted too, since verdicts name their closing. */
     static void append(Handle handle, int generation, LocalDate day, List<Learned> changes) {
         PreparedBatch batch = handle.prepareBatch(

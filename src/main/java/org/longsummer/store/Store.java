@@ -9,9 +9,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
-import org.flywaydb.core.Flyway;
-import org.flywaydb.core.api.MigrationInfo;
 import org.jdbi.v3.core.Jdbi;
+import org.jdbi.v3.core.statement.StatementExceptions;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteDataSource;
 
@@ -24,7 +23,6 @@ import org.sqlite.SQLiteDataSource;
 public final class Store implements AutoCloseable {
     /** The database's file in the data directory. */
     public static final String FILE = "longsummer.sqlite";
-    private static final String HEADER = "SQLite format 3";
     private static final int BUSY_MILLISECONDS = 20_000;
     private static final int READERS = 8;
 
@@ -51,16 +49,17 @@ public final class Store implements AutoCloseable {
     private final SheetLinks sheetLinks;
     private final Uses uses = new Uses();
     private final Clock clock;
+    private final Path file;
 
     private Store(Path file, Clock clock) throws IOException {
-        refuseForeign(file);
+        RawFile.refuseForeign(file);
         this.clock = clock;
+        this.file = file;
         writers = pool(source(file, SQLiteConfig.TransactionMode.IMMEDIATE), 1);
-        migrate(file);
-        guard();
+        Jdbi writer = jdbi(writers);
+        prepare(file, writer);
         readers = pool(source(file, SQLiteConfig.TransactionMode.DEFERRED), READERS);
-        Jdbi writer = Jdbi.create(writers);
-        Jdbi reader = Jdbi.create(readers);
+        Jdbi reader = jdbi(readers);
         depots = new Depots(reader, writer);
         units = new Units(reader, writer);
         visits = new Visits(reader);
@@ -100,6 +99,9 @@ public final class Store implements AutoCloseable {
             return new Store(dataDirectory.resolve(FILE), clock);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
+        } catch (RuntimeException e) {
+            throw Trouble.in(e).<RuntimeException>map(trouble -> new StoreRefused(dataDirectory.resolve(FILE) + ": " + trouble.limit() + " "
+                    + trouble.remedy(), e)).orElse(e);
         }
     }
 
@@ -157,6 +159,15 @@ public final class Store implements AutoCloseable {
         return clock;
     }
 
+    /** Bytes that the disk of the record can still take. */
+    public long freeBytes() {
+        try {
+            return Files.getFileStore(file.toAbsolutePath().getParent()).getUsableSpace();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
     public Demo demo() {
         return demo;
     }
@@ -193,33 +204,22 @@ public final class Store implements AutoCloseable {
         writers.close();
     }
 
-    private static void refuseForeign(Path file) throws IOException {
-        if (Files.exists(file) && Files.size(file) > 0) {
-            try (InputStream bytes = Files.newInputStream(file)) {
-                if (!new String(bytes.readNBytes(HEADER.length()), StandardCharsets.ISO_8859_1).equals(HEADER)) {
-                    throw new StoreRefused(file + " is not a record of Longsummer, or it is damaged; restore a backup, or name another "
-                            + "directory.");
-                }
-            }
+    /** Sees early that the file can be written, so that whatever stands in the way is met before anything is changed. */
+    private void prepare(Path file, Jdbi writer) {
+        try {
+            writer.useTransaction(handle -> { });
+            Schema.bringUpToDate(writers, file, clock.instant());
+            guard();
+        } catch (RuntimeException e) {
+            writers.close();
+            throw e;
         }
-    }
-
-    private void migrate(Path file) {
-        Flyway flyway = Flyway.configure().dataSource(writers).load();
-        for (MigrationInfo applied : flyway.info().applied()) {
-            if (!applied.getState().isResolved()) {
-                writers.close();
-                throw new StoreRefused(file + " was written by a newer version of Longsummer; use that version, or restore a backup made "
-                        + "with this one.");
-            }
-        }
-        flyway.migrate();
     }
 
     private void guard() {
         try (InputStream script = Store.class.getResourceAsStream("/db/sqlite-guards.sql")) {
             String text = new String(script.readAllBytes(), StandardCharsets.UTF_8);
-            Jdbi.create(writers).useHandle(handle -> {
+            jdbi(writers).useHandle(handle -> {
                 for (String trigger : text.split("(?<=end;)\\s*")) {
                     handle.execute(trigger);
                 }
@@ -241,6 +241,13 @@ public final class Store implements AutoCloseable {
         SQLiteDataSource source = new SQLiteDataSource(config);
         source.setUrl("jdbc:sqlite:" + file);
         return source;
+    }
+
+    /** Failures name no values: what people read off their instruments must not end up in a log. */
+    private static Jdbi jdbi(HikariDataSource pool) {
+        Jdbi jdbi = Jdbi.create(pool);
+        jdbi.getConfig(StatementExceptions.class).setMessageRendering(StatementExceptions.MessageRendering.NONE);
+        return jdbi;
     }
 
     private static HikariDataSource pool(SQLiteDataSource source, int size) {

@@ -7,4 +7,8 @@ public final class StoreRefused extends RuntimeException {
     StoreRefused(String message) {
         super(message);
     }
+
+    StoreRefused(String message, Throwable cause) {
+        super(message, cause);
+    }
 }

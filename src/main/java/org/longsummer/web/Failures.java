@@ -7,11 +7,14 @@ import io.javalin.http.HttpResponseException;
 import java.util.List;
 import org.eclipse.jetty.http.BadMessageException;
 import org.longsummer.wire.Problem;
+import java.util.Optional;
+import org.longsummer.store.Trouble;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
 /** Turns whatever goes wrong into the one shape of an error. */
 final class Failures {
+    private static final String SECONDS_TO_WAIT = "30";
     private static final Logger LOG = LoggerFactory.getLogger(Failures.class);
 
     private Failures() {}
@@ -31,6 +34,13 @@ final class Failures {
                 return;
             }
             LOG.error("{} {} failed", request.method(), request.path(), failure);
+            Optional<Trouble> trouble = Trouble.in(failure);
+            if (trouble.isPresent()) {
+                answer(request, trouble.get());
+                return;
+            }
+            LOG.atError().addKeyValue("method", request.method().name()).addKeyValue("route", RequestLog.route(request))
+                    .setCause(failure).log("failed");
             answer(request, 500, new Problem("", "", "Longsummer failed at this; nothing was changed.",
                     "Try again; if it stays, the program's output says why."));
         });
@@ -51,6 +61,14 @@ final class Failures {
             request.html("<!doctype html><html lang=\"en\"><meta charset=\"utf-8\"><title>Not here – Longsummer</title>"
                     + "<h1>There is no page here</h1><p><a href=\"" + request.contextPath() + "/yard/\">To the yard</a></p></html>");
         }
+    }
+
+    /** It is no fault of the request: it may be sent again as it is. */
+    private static void answer(Context request, Trouble trouble) {
+        LOG.atError().addKeyValue("method", request.method().name()).addKeyValue("route", RequestLog.route(request))
+                .addKeyValue("trouble", trouble.word()).log("trouble");
+        request.header("Retry-After", SECONDS_TO_WAIT);
+        answer(request, trouble == Trouble.DISK_FULL ? 507 : 503, new Problem("", "", trouble.limit(), trouble.remedy()));
     }
 
     private static void answer(Context request, int status, Problem problem) {

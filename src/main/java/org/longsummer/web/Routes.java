@@ -17,9 +17,11 @@ import io.javalin.config.RoutesConfig;
 final class Routes {
     private Routes() {}
 
-    static void lay(RoutesConfig routes, HouseApi house, YardApi yard, UnitApi units, VisitApi visits, ImportApi files, OfflineApi offline,
+    static void lay(RoutesConfig routes, HealthApi health, HouseApi house, YardApi yard, UnitApi units, VisitApi visits, ImportApi files, OfflineApi offline,
             AppShell shell) {
         routes.get("/", request -> request.redirect("yard/"), NOTHING);
+
+        routes.get("/health", health::show, NOTHING);
 
         routes.get("/api/house", house::show, SEE);
         routes.post("/api/demo", house::bringDemo, ADMINISTER);

@@ -13,16 +13,21 @@ import io.javalin.http.staticfiles.Location;
 import io.javalin.json.JavalinJackson;
 import io.javalin.security.Roles;
 import java.time.Clock;
+import java.time.Duration;
 import java.util.List;
 import java.util.function.Predicate;
 import org.longsummer.access.Attempts;
 import org.longsummer.access.Passwords;
+import java.util.function.Supplier;
+import org.eclipse.jetty.server.handler.GracefulHandler;
 import org.longsummer.store.Store;
 import org.longsummer.wire.Problem;
 
 /** Serves the pages and their data over HTTP. */
 public final class WebServer implements AutoCloseable {
     private static final JsonInclude.Value WRITTEN = JsonInclude.Value.construct(JsonInclude.Include.NON_ABSENT, JsonInclude.Include.ALWAYS);
+    /** So long may requests that have begun go on when the server is told to stop. */
+    private static final Duration LONGEST_GOODBYE = Duration.ofSeconds(20);
     private static final long LARGEST_FORM = 1_000_000;
     private static final long LARGEST_FILE_GIGABYTES = 1;
 
@@ -37,11 +42,16 @@ public final class WebServer implements AutoCloseable {
      * @param demoFleet fills an empty record with the invented demo fleet; answers false, and changes nothing, when anything is stored
      */
     public WebServer(Store store, Clock clock, Predicate<Store> demoFleet) {
-        this(store, clock, demoFleet, Front.LOCAL);
+        this(store, clock, demoFleet, Front.LOCAL, List::of);
     }
 
     /** The same, standing otherwise towards the network. */
     public WebServer(Store store, Clock clock, Predicate<Store> demoFleet, Front front) {
+        this(store, clock, demoFleet, front, List::of);
+    }
+
+    /** The same, beside something that may be in trouble of its own, which those who ask how it is are told as sentences. */
+    public WebServer(Store store, Clock clock, Predicate<Store> demoFleet, Front front, Supplier<List<String>> troubles) {
         this.front = front;
         Cookies cookies = new Cookies(front);
         Doorkeeper door = new Doorkeeper(store, front, cookies);
@@ -52,7 +62,7 @@ public final class WebServer implements AutoCloseable {
             new Headers(front).lay(config.routes);
             door.stand(config.routes);
             layAccess(config.routes, store, door, cookies, clock);
-            Routes.lay(config.routes, new HouseApi(store, demoFleet), new YardApi(store, clock), new UnitApi(store),
+            Routes.lay(config.routes, new HealthApi(store, troubles), new HouseApi(store, demoFleet), new YardApi(store, clock), new UnitApi(store),
                     new VisitApi(store, clock), new ImportApi(store), new OfflineApi(store, clock), AppShell.ofPages());
             Routes.lay(config.routes, new FleetApi(store), new PhotoApi(store), new DepotApi(store), new TechnicianApi(store),
                     new BusinessApi(store));
@@ -102,6 +112,11 @@ public final class WebServer implements AutoCloseable {
 
     private static void settle(JavalinConfig config) {
         config.startup.showJavalinBanner = false;
+        config.requestLogger.http(RequestLog::note);
+        config.jetty.modifyServer(server -> {
+            server.setHandler(new GracefulHandler());
+            server.setStopTimeout(LONGEST_GOODBYE.toMillis());
+        });
         config.http.maxRequestSize = LARGEST_FORM;
         config.http.generateEtags = true;
         config.jetty.multipartConfig.maxFileSize(LARGEST_FILE_GIGABYTES, SizeUnit.GB);

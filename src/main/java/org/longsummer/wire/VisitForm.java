@@ -5,6 +5,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
+import java.time.temporal.ChronoUnit;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -130,7 +131,8 @@ public final class VisitForm {
             try {
                 LocalDateTime given = Boxes.momentOf(text);
                 if (given.isAfter(here.plus(Duration.ofDays(1))) || given.getYear() < 1970) {
-                    boxes.refuse("visited_at", "A visit lies between 1970 and now.", "Check day and year.");
+                    boxes.refuse("visited_at", "A visit lies between 1970 and now, " + here.truncatedTo(ChronoUnit.MINUTES)
+                            + " by the clock here.", "Check day and year; if they are right, that clock is wrong.");
                     return here;
                 }
                 return given;
