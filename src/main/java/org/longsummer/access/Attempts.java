@@ -89,6 +89,11 @@ public final class Attempts {
         }
     }
 
+    /** How many stocks are kept; bounded. */
+    synchronized int remembered() {
+        return stocks.size();
+    }
+
     private Stock stock(Limit limit, String name, String address, Instant now) {
         String who = limit == Limit.ADDRESS ? "" : Person.folded(name);
         String key = limit.name() + "\n" + (limit == Limit.NAME ? "" : network(address)) + "\n" + who;

@@ -21,6 +21,7 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 
 /**
@@ -48,6 +49,11 @@ final class Sheet {
      */
     static void read(Path file, Layout layout, Findings findings, Consumer<Row> rows) throws IOException {
         Sheet sheet = new Sheet(String.valueOf(file.getFileName()), layout, findings);
+        Optional<String> remedy = TextCheck.remedy(file);
+        if (remedy.isPresent()) {
+            sheet.whole(0, remedy.get());
+            return;
+        }
         sheet.separator = separator(file);
         try (Reader text = open(file, CodingErrorAction.REPORT)) {
             sheet.read(text, rows);

@@ -5,7 +5,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import java.util.List;
-import org.eclipse.jetty.http.BadMessageException;
+import org.eclipse.jetty.http.HttpException;
 import org.longsummer.wire.Problem;
 import java.util.Optional;
 import org.longsummer.store.Trouble;
@@ -49,7 +49,7 @@ final class Failures {
 
     /** The web server could not take the request apart, such as a form of files without its boundary. */
     private static boolean isBadlyFormed(Throwable failure) {
-        return failure != null && (failure instanceof BadMessageException || isBadlyFormed(failure.getCause()));
+        return failure != null && (failure instanceof HttpException || isBadlyFormed(failure.getCause()));
     }
 
     static void unknownAddress(Context request) {
