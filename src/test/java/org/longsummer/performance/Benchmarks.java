@@ -1,4 +1,4 @@
-package org.longsummer.benchmark;
+package org.longsummer.performance;
 
 import org.junit.jupiter.api.Test;
 import org.openjdk.jmh.profile.GCProfiler;

@@ -1,4 +1,4 @@
-package org.longsummer.benchmark;
+package org.longsummer.performance;
 
 import java.time.LocalDateTime;
 import java.util.ArrayList;

@@ -1,2 +1,0 @@
-/** Benchmarks of the product, measured on request and asserted nowhere. */
-package org.longsummer.benchmark;
