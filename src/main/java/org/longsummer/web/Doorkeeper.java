@@ -93,7 +93,7 @@ final class Doorkeeper {
             request.header("WWW-Authenticate", "Bearer realm=\"Longsummer\"");
             throw new Refused(401, List.of(new Problem("", "", "You are not signed in.", "Sign in and try again.")));
         }
-        LOG.warn("{} {} refused to {}", request.method(), request.path(), Logged.text(asking.name()));
+        LOG.atWarn().addKeyValue("method", request.method().name()).addKeyValue("route", RequestLog.route(request)).log("refused");
         throw new Refused(403, List.of(new Problem("", "", "You may not do this here.", "Ask somebody who may: a manager or an administrator.")));
     }
 

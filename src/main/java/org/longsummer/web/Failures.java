@@ -33,7 +33,6 @@ final class Failures {
                 answer(request, 400, new Problem("", "", "The request is not formed as it says.", "Check it and send it again."));
                 return;
             }
-            LOG.error("{} {} failed", request.method(), request.path(), failure);
             Optional<Trouble> trouble = Trouble.in(failure);
             if (trouble.isPresent()) {
                 answer(request, trouble.get());
