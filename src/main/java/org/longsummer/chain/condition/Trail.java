@@ -105,12 +105,12 @@ final class Trail {
                 all.add(new Evidence(e.visit.id(), e.visit.localDay(), e.field, fault, weight, e.seen, e.expected, e.expectedU, e.words));
             }
         }
-        all.sort((a, b) -> Long.compare(strength(b), strength(a)));
+        all.sort((a, b) -> Long.compare(rank(b), rank(a)));
         return List.copyOf(all.subList(0, Math.min(MOST, all.size())));
     }
 
-    /** Coarse enough that last digits, which differ between machines, turn nothing round: then the earlier reason comes first. */
-    private static long strength(Evidence evidence) {
+    /** By weight in millionths: what differs in the last digits between machines keeps its order in time. */
+    private static long rank(Evidence evidence) {
         return (long) (Math.abs(evidence.weight()) * 1e6 + 0.5);
     }
 
