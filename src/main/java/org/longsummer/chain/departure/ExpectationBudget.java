@@ -15,6 +15,9 @@ public final class ExpectationBudget {
     private static final int[] SPLIT_OWN = {UnitBaseline.SPLIT, UnitBaseline.SPLIT_DEW_POINT};
     private static final int[] AMPS_OWN = {UnitBaseline.AMPS, UnitBaseline.AMPS_AMBIENT};
 
+    /** ln; a line below this is not worth a line, and its rank among others would hang on the last digit. */
+    private static final double NOTHING = 1e-6;
+
     private final UnitBaseline baseline;
     private final double[] design;
 
@@ -42,6 +45,7 @@ public final class ExpectationBudget {
         lines.add(line("this unit's own level and slope, as learned so far", Source.UNIT, own - ofClass));
         lines.add(line("the technician's instruments this season", Source.INSTRUMENT, instruments));
         lines.add(line("what this unit's history leaves open", Source.UNIT, histories));
+        lines.removeIf(line -> line.contribution() < NOTHING);
         return new Budget(lines);
     }
 
