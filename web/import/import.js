@@ -24,19 +24,22 @@ function sayDone(taken) {
   element('div', { class: 'buttons' }, element('a', { class: 'button main', href: '../yard/' }, 'To the yard')));
 }
 
-async function take(event) {
+async function take(event, path, press) {
   event.preventDefault();
+  const form = event.target;
   fill(byId('problems'));
   fill(byId('done'), element('p', {}, 'Reading and judging; a large fleet takes a while.'));
-  byId('send').disabled = true;
+  press.disabled = true;
   try {
-    sayDone(await send('import', new FormData(byId('form'))));
-    byId('form').reset();
+    sayDone(await send(path, new FormData(form)));
+    form.reset();
+    byId('main').focus();
+    window.scrollTo(0, 0);
   } catch (refusal) {
     fill(byId('done'));
     sayProblems(refusal);
   } finally {
-    byId('send').disabled = false;
+    press.disabled = false;
   }
 }
 
@@ -62,5 +65,6 @@ async function offerDemo() {
 }
 
 layFrame('import', { withUnits: false });
-byId('form').addEventListener('submit', take);
+byId('form').addEventListener('submit', event => take(event, 'import', byId('send')));
+byId('record-form').addEventListener('submit', event => take(event, 'record', byId('send-record')));
 offerDemo();

@@ -1,12 +1,14 @@
 package org.longsummer;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.longsummer.files.FileRefused;
 import org.longsummer.files.Findings;
 import org.longsummer.files.Import;
+import org.longsummer.files.WholeRecord;
 import org.longsummer.store.Intake;
 import org.longsummer.store.Store;
 import picocli.CommandLine.Command;
@@ -28,14 +30,20 @@ final class ImportCommand implements Callable<Integer> {
     @Option(names = "--visits", paramLabel = "FILE", description = "visits.csv; may be left out")
     private Path visits;
 
+    @Option(names = "--record", paramLabel = "DIR", description = "directory that export --all wrote, instead of the two files")
+    private Path record;
+
     @Option(names = "--data", paramLabel = "DIR", defaultValue = "${env:LONGSUMMER_DATA:-longsummer-data}",
             description = "directory of the record, made when it is not there; default ${DEFAULT-VALUE}")
     private Path data;
 
     @Override
     public Integer call() throws IOException, FileRefused {
-        if (units == null && visits == null) {
-            throw new ParameterException(spec.commandLine(), "nothing to import: name a file with --units, --visits or both.");
+        if (units == null && visits == null && record == null) {
+            throw new ParameterException(spec.commandLine(), "nothing to import: name a file with --units, --visits or both, or --record.");
+        }
+        if (record != null && (units != null || visits != null || !Files.isDirectory(record))) {
+            throw new ParameterException(spec.commandLine(), "--record takes a directory, and no other file beside it.");
         }
         InputFiles.check(spec.commandLine(), "--units", units);
         InputFiles.check(spec.commandLine(), "--visits", visits);
@@ -47,8 +55,9 @@ final class ImportCommand implements Callable<Integer> {
                 throw new ParameterException(spec.commandLine(), data + " holds the demo fleet; remove the demo on its pages first, "
                         + "or name another directory with --data.");
             }
-            report = Import.run(store, Optional.ofNullable(units), Optional.ofNullable(visits), "", findings,
-                    new PrintedProgress(spec.commandLine().getErr()));
+            PrintedProgress progress = new PrintedProgress(spec.commandLine().getErr());
+            report = record != null ? WholeRecord.read(store, record, findings, progress)
+                    : Import.run(store, Optional.ofNullable(units), Optional.ofNullable(visits), "", findings, progress);
         } finally {
             findings.remarks().forEach(spec.commandLine().getErr()::println);
         }

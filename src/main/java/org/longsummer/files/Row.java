@@ -24,6 +24,7 @@ final class Row {
     private final UnaryOperator<String> texts;
     private final boolean decimalCommas;
     private final Findings findings;
+    private boolean asTyped;
     private boolean sound = true;
 
     /**
@@ -39,6 +40,11 @@ final class Row {
         this.texts = texts;
         this.decimalCommas = decimalCommas;
         this.findings = findings;
+    }
+
+    /** Numbers stand as somebody typed them into a form: with a comma or a point, with blanks or without. */
+    void readsNumbersAsTyped() {
+        asTyped = true;
     }
 
     long number() {
@@ -90,7 +96,8 @@ final class Row {
     }
 
     private Optional<Double> decimal(String text) {
-        String pointed = decimalCommas && DECIMAL_COMMA.matcher(text).matches() ? text.replace(',', '.') : text;
+        String plain = asTyped ? text.replace('\u2212', '-').replace("\u00a0", "").replace(" ", "") : text;
+        String pointed = (decimalCommas || asTyped) && DECIMAL_COMMA.matcher(plain).matches() ? plain.replace(',', '.') : plain;
         if (!NUMBER.matcher(pointed).matches()) {
             return Optional.empty();
         }
@@ -120,6 +127,11 @@ final class Row {
         }
         problem(column, text, "write one of " + words(type, whenEmpty) + ", or leave it empty when it is not known");
         return whenEmpty;
+    }
+
+    /** Any word of a choice, also the one that an empty cell stands for. */
+    <E extends Enum<E>> E word(String column, Class<E> type, E whenEmpty) {
+        return text(column).isEmpty() ? whenEmpty : Optional.ofNullable(choice(column, type, null)).orElse(whenEmpty);
     }
 
     static String word(Enum<?> value) {
@@ -154,6 +166,11 @@ final class Row {
             problem(column, text, "write the day as year-month-day, such as 2024-05-11, or leave it empty when it is not known");
             return Optional.empty();
         }
+    }
+
+    /** A moment with its offset from UTC, where there is one. */
+    Optional<OffsetDateTime> optionalMoment(String column) {
+        return text(column).isEmpty() ? Optional.empty() : moment(column);
     }
 
     /** A moment with its offset from UTC, which must be there. */

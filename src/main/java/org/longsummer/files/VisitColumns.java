@@ -34,6 +34,7 @@ import org.longsummer.quantity.RunTime;
 import org.longsummer.quantity.UnitSystem;
 import org.longsummer.quantity.Voltage;
 import org.longsummer.store.Entry;
+import org.longsummer.store.RecordedVisit;
 import org.longsummer.store.Typed;
 
 /** The columns of a {@code visits.csv}; the boxes of a form have the same names. */
@@ -48,7 +49,8 @@ final class VisitColumns {
     /** The boxes with readings, whose typed text is kept. */
     static final List<String> READINGS = Stream.concat(
             TEMPERATURES.stream().flatMap(stem -> Stream.of(stem + "_f", stem + "_c")), NUMBERS.stream()).toList();
-    static final Layout LAYOUT = new Layout(Stream.concat(OTHERS.stream(), READINGS.stream()).toList(),
+    private static final List<String> KEPT = Stream.concat(READINGS.stream(), Stream.of("volts_off")).toList();
+    static final Layout LAYOUT = new Layout(Stream.of(OTHERS, READINGS, RecordColumns.ALL).flatMap(List::stream).toList(),
             List.of(List.of("unit_id"), List.of("visited_at"), List.of("return_db_f", "return_db_c"),
                     List.of("supply_db_f", "supply_db_c")));
 
@@ -64,7 +66,11 @@ final class VisitColumns {
      * @return empty when something could not be read; the row's findings say what
      */
     static Optional<Visit> read(Row row, String visitId) {
+        if (!row.text(RecordColumns.MARK).isEmpty()) {
+            row.readsNumbersAsTyped();
+        }
         String unitId = row.required("unit_id", "name the unit; a visit without one cannot be kept");
+        Instruments instruments = RecordColumns.instruments(row);
         Optional<OffsetDateTime> moment = row.moment("visited_at");
         Readings readings = readings(row);
         String notes = row.words("notes");
@@ -75,26 +81,36 @@ final class VisitColumns {
         boolean icedCoil = row.yesOrNo("iced_coil").orElse(Ice.isMentioned(notes));
         Set<Work> work = work(row);
         return moment.filter(present -> row.isSound()).map(at -> new Visit(visitId, unitId, at.toInstant(), at.getOffset(),
-                row.words("technician"), Instruments.DEFAULT, readings, fanSpeed, powerSource, filter, coil, icedCoil, work, notes));
+                row.words("technician"), instruments, readings, fanSpeed, powerSource, filter, coil, icedCoil, work, notes));
     }
 
     /** The typed texts of a row's readings. */
     static Typed typed(Row row) {
         Map<String, String> texts = new LinkedHashMap<>();
         boolean celsius = false;
-        for (String box : READINGS) {
+        for (String box : KEPT) {
             String text = row.text(box);
             if (!text.isEmpty()) {
                 texts.put(box, text);
                 celsius |= box.endsWith("_c");
             }
         }
-        return new Typed(celsius ? UnitSystem.SI : UnitSystem.US, texts);
+        return new Typed(RecordColumns.system(row, celsius), texts);
     }
 
     /** The cells of a visit, in the order of the layout; what was typed stands as it was typed. */
     static List<String> cells(Entry entry) {
+        return cells(entry, RecordColumns.cells(entry));
+    }
+
+    /** The same of a row of the record, with its marking. */
+    static List<String> cells(RecordedVisit row) {
+        return cells(row.entry(), RecordColumns.cells(row));
+    }
+
+    private static List<String> cells(Entry entry, Map<String, String> besides) {
         Map<String, String> cells = new LinkedHashMap<>(entry.typed().texts());
+        cells.putAll(besides);
         Visit visit = entry.visit();
         if (cells.keySet().stream().noneMatch(READINGS::contains)) {
             cells.putAll(ReadingCells.of(visit.readings()));

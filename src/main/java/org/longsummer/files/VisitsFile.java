@@ -6,12 +6,16 @@ import java.io.Closeable;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
 import org.longsummer.chain.visit.Visit;
 import org.longsummer.store.Entry;
+import org.longsummer.store.RecordedVisit;
+import org.longsummer.store.Withdrawal;
 
 /** A {@code visits.csv}. */
 public final class VisitsFile {
@@ -29,7 +33,28 @@ public final class VisitsFile {
             throws IOException {
         Ids ids = new Ids();
         Sheet.read(file, VisitColumns.LAYOUT, findings, row ->
-                ids.read(row, isKnown, visit -> entries.accept(Entry.of(visit, VisitColumns.typed(row), savedBy))));
+                ids.read(row, isKnown, visit -> entries.accept(new Entry(visit, VisitColumns.typed(row), savedBy, RecordColumns.correction(row)))));
+    }
+
+    /** A row of somebody's whole record: when it was received and whether it was withdrawn, as the file says. */
+    record RecordRow(Entry entry, Optional<Instant> receivedAt, Optional<Withdrawal> withdrawal) {}
+
+    /**
+     * Hands over all rows that can be read of a whole record, in the order of the file, with who saved and who withdrew them.
+     *
+     * @param isKnown whether there is a unit of an id
+     * @throws IOException when the file cannot be read
+     */
+    static void readRecord(Path file, Predicate<String> isKnown, Findings findings, Consumer<RecordRow> rows) throws IOException {
+        Ids ids = new Ids();
+        Sheet.read(file, VisitColumns.LAYOUT, findings, row -> ids.read(row, isKnown, visit -> {
+            Optional<Instant> receivedAt = RecordColumns.receivedAt(row);
+            Optional<Withdrawal> withdrawal = RecordColumns.withdrawal(row);
+            if (row.isSound()) {
+                rows.accept(new RecordRow(new Entry(visit, VisitColumns.typed(row), RecordColumns.savedBy(row, ""), RecordColumns.correction(row)),
+                        receivedAt, withdrawal));
+            }
+        }));
     }
 
     /** Hands over all visits that can be read, in the order of the file, for judging alone. */
@@ -47,7 +72,7 @@ public final class VisitsFile {
         return new Writer(file);
     }
 
-    /** Writes visits row by row so that reading the file gives the same visits, as typed. The instruments are not written. */
+    /** Writes visits row by row so that reading the file gives the same visits, as typed. */
     public static final class Writer implements Closeable {
         private final CsvWriter csv;
 
@@ -58,6 +83,11 @@ public final class VisitsFile {
 
         public void add(Entry entry) {
             csv.writeRecord(VisitColumns.cells(entry));
+        }
+
+        /** A row of the record with its marking. */
+        void add(RecordedVisit row) {
+            csv.writeRecord(VisitColumns.cells(row));
         }
 
         @Override

@@ -24,9 +24,9 @@ public record Entry(Visit visit, Typed typed, String savedBy, Optional<Correctio
         return new Entry(visit, typed, name, correction);
     }
 
-    /** Whoever hands it over the second time may be somebody else. */
+    /** Whoever hands it over the second time may be somebody else, and may have it from a list of what counts, without what it corrected. */
     boolean hasSameContentAs(Entry other) {
-        return visit.equals(other.visit) && typed.equals(other.typed) && correction.equals(other.correction);
+        return visit.equals(other.visit) && typed.equals(other.typed) && (correction.equals(other.correction) || other.correction.isEmpty());
     }
 
     /** With its moment as exact as it can be stored. */

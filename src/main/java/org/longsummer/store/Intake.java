@@ -1,6 +1,10 @@
 package org.longsummer.store;
 
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,6 +24,9 @@ public final class Intake {
     private final int visitsBefore;
     private final List<FleetUnit> units = new ArrayList<>();
     private final Map<String, Entry> visits = new LinkedHashMap<>();
+    private final Map<String, Instant> received = new HashMap<>();
+    private final Map<String, Entry> corrections = new LinkedHashMap<>();
+    private final Map<String, Withdrawal> withdrawals = new LinkedHashMap<>();
     private final TreeSet<String> toJudge = new TreeSet<>();
     private final List<String> idsTaken = new ArrayList<>();
     private int unitsAdded;
@@ -51,7 +58,7 @@ public final class Intake {
      * @param unitsChanged units that were known and are different now
      * @param visitsStored visits that were new
      * @param visitsAlreadyStored visits that were there with the same content
-     * @param idsTaken visits whose id is taken by another content, the first 200; when there are any, nothing was taken in
+     * @param idsTaken visits whose id is taken by another content, or that correct what cannot be corrected, the first 200; when there are any, nothing was taken in
      */
     public record Report(int unitsAdded, int unitsChanged, int visitsStored, int visitsAlreadyStored, List<String> idsTaken) {}
 
@@ -68,29 +75,142 @@ public final class Intake {
         }
     }
 
-    /** A visit that corrects nothing; ids must differ within one intake. */
+    /** A visit; ids must differ within one intake. One that corrects another is taken in after all the others. */
     public void visit(Entry entry) {
+        visit(entry, receipt.at());
+    }
+
+    /** A visit that was received before, by another record. */
+    public void visit(Entry entry, Instant receivedAt) {
         Entry exact = entry.toMilliseconds();
+        received.put(exact.visit().id(), receivedAt);
+        if (exact.correction().isPresent()) {
+            corrections.put(exact.visit().id(), exact);
+            return;
+        }
         visits.put(exact.visit().id(), exact);
         if (visits.size() >= ROWS_AT_ONCE) {
             flushVisits();
         }
     }
 
+    /** A visit, handed over too, was withdrawn. */
+    public void withdrawn(String visitId, Withdrawal withdrawal) {
+        withdrawals.put(visitId, withdrawal);
+    }
+
+    /** A depot; units that stand there already are judged anew when it differs. */
+    public void depot(Depot depot) {
+        Optional<Depot> before = Depots.named(handle, depot.name());
+        if (!before.equals(Optional.of(depot))) {
+            Depots.save(handle, depot);
+            toJudge.addAll(Units.idsAt(handle, depot.name()));
+        }
+    }
+
+    /** What became of a unit; its units are handed over before it. */
+    public void change(UnitChange change) {
+        flushUnits();
+        if (!UnitChanges.isThere(handle, change)) {
+            UnitChanges.append(handle, List.of(change));
+        }
+    }
+
+    public void toolkit(Toolkit toolkit) {
+        Technicians.save(handle, toolkit);
+    }
+
+    public void business(Business business) {
+        TheBusiness.write(handle, business);
+    }
+
+    /** A photo; its visit is handed over before it. */
+    public void photo(Photo photo, Optional<byte[]> bytes) {
+        flushAll();
+        if (Photos.find(handle, photo.id()).isEmpty()) {
+            Photos.append(handle, photo, bytes.orElse(null));
+        }
+    }
+
     private void flushUnits() {
         Map<String, FleetUnit> before = Units.among(handle, units.stream().map(FleetUnit::id).toList()).stream()
                 .collect(Collectors.toMap(FleetUnit::id, Function.identity()));
-        List<FleetUnit> different = units.stream().filter(unit -> !unit.equals(before.get(unit.id()))).toList();
+        List<FleetUnit> different = units.stream().filter(unit -> !isSame(unit, before.get(unit.id()))).toList();
         Units.save(handle, different);
         for (FleetUnit unit : different) {
             FleetUnit old = before.get(unit.id());
             unitsAdded += old == null ? 1 : 0;
             unitsChanged += old == null ? 0 : 1;
-            if (old != null && !old.unit().equals(unit.unit())) {
+            if (old != null) {
+                noteChange(old, unit);
+            }
+            if (old != null && !old.unit().equals(unit.unit().by(old.unit().clock()))) {
                 toJudge.add(unit.id());
             }
         }
         units.clear();
+    }
+
+    /** The clock is the depot's: a unit is handed over without it. */
+    private static boolean isSame(FleetUnit unit, FleetUnit known) {
+        return known != null && known.equals(unit.with(unit.unit().by(known.unit().clock())));
+    }
+
+    /** What a file says otherwise of a unit is recorded like what a person changes. */
+    private void noteChange(FleetUnit old, FleetUnit unit) {
+        UnitFields.Difference difference = UnitFields.Difference.between(old, unit);
+        if (difference.isNone()) {
+            return;
+        }
+        boolean moved = difference.after().keySet().stream().anyMatch(List.of("site", "vehicle", "position")::contains);
+        String by = handle.createQuery("select who from acting").mapTo(String.class).findOne().orElse("");
+        UnitChange.Because because = new UnitChange.Because(by, receipt.at().atOffset(ZoneOffset.UTC).toLocalDate(), "as a file says");
+        UnitChanges.append(handle, List.of(new UnitChange(unit.id(), moved ? UnitChange.Kind.MOVED : UnitChange.Kind.EDITED, because,
+                receipt.at().truncatedTo(ChronoUnit.MILLIS), Optional.empty(), difference.before(), difference.after())));
+    }
+
+    /** Corrections come after what they correct, and withdrawals at the end. */
+    private void flushAll() {
+        flushVisits();
+        while (!corrections.isEmpty()) {
+            List<Entry> ready = corrections.values().stream().filter(entry -> !corrections.containsKey(entry.correction().orElseThrow().correctsId())).toList();
+            if (ready.isEmpty()) {
+                corrections.keySet().forEach(this::clash);
+                corrections.clear();
+            }
+            for (Entry entry : ready) {
+                corrections.remove(entry.visit().id());
+                flushCorrection(entry);
+            }
+        }
+        withdrawals.forEach(this::withdraw);
+        withdrawals.clear();
+    }
+
+    private void flushCorrection(Entry entry) {
+        String corrects = entry.correction().orElseThrow().correctsId();
+        Optional<RecordedVisit> corrected = Visits.find(handle, corrects).filter(stored -> stored.visit().unitId().equals(entry.visit().unitId()));
+        boolean isFree = corrected.flatMap(RecordedVisit::correctedBy).filter(by -> !by.equals(entry.visit().id())).isEmpty();
+        if (corrected.isEmpty() || !isFree) {
+            clash(entry.visit().id());
+            return;
+        }
+        visits.put(entry.visit().id(), entry);
+        flushVisits();
+    }
+
+    private void withdraw(String visitId, Withdrawal withdrawal) {
+        Optional<RecordedVisit> visit = Visits.find(handle, visitId);
+        if (visit.isPresent() && visit.get().withdrawal().isEmpty()) {
+            Visits.withdraw(handle, visitId, withdrawal);
+            toJudge.add(visit.get().visit().unitId());
+        }
+    }
+
+    private void clash(String visitId) {
+        if (idsTaken.size() < CONFLICTS_LISTED) {
+            idsTaken.add(visitId);
+        }
     }
 
     private void flushVisits() {
@@ -99,11 +219,15 @@ public final class Intake {
             Entry given = visits.remove(stored.visit().id());
             if (stored.entry().hasSameContentAs(given)) {
                 visitsAlreadyStored++;
-            } else if (idsTaken.size() < CONFLICTS_LISTED) {
-                idsTaken.add(stored.visit().id());
+            } else {
+                clash(stored.visit().id());
             }
         }
-        Visits.append(handle, visits.values(), receipt);
+        Map<Instant, List<Entry>> byReceipt = new LinkedHashMap<>();
+        visits.values().forEach(entry -> byReceipt.computeIfAbsent(received.getOrDefault(entry.visit().id(), receipt.at()), at -> new ArrayList<>())
+                .add(entry));
+        byReceipt.forEach((at, entries) -> Visits.append(handle, entries, receipt.at(at)));
+        visits.keySet().forEach(received::remove);
         visitsStored += visits.size();
         for (Entry entry : visits.values()) {
             toJudge.add(entry.visit().unitId());
@@ -114,7 +238,7 @@ public final class Intake {
 
     /** Something stands in the way of all of it. */
     boolean isRefused() {
-        flushVisits();
+        flushAll();
         return !idsTaken.isEmpty();
     }
 

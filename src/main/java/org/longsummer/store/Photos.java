@@ -53,11 +53,13 @@ public final class Photos {
 
     static void append(Handle handle, Photo photo, byte[] bytes) {
         handle.createUpdate("""
-                insert into photo (id, visit_id, subject, content_type, received_at_ms, saved_by, bytes)
-                values (:id, :visit, :subject, :type, :at, :by, :bytes)""")
+                insert into photo (id, visit_id, subject, content_type, received_at_ms, saved_by, bytes, removed_by, removed_at_ms, removal_reason)
+                values (:id, :visit, :subject, :type, :at, :by, :bytes, :removed_by, :removed_at, :removal_reason)""")
                 .bind("id", photo.id()).bind("visit", photo.visitId()).bind("subject", Column.word(photo.subject(), null))
                 .bind("type", photo.contentType()).bind("at", photo.receivedAt().toEpochMilli()).bind("by", photo.savedBy())
-                .bind("bytes", bytes).execute();
+                .bind("bytes", bytes).bind("removed_by", photo.removal().map(Withdrawal::by).orElse(null))
+                .bind("removed_at", photo.removal().map(removal -> removal.at().toEpochMilli()).orElse(null))
+                .bind("removal_reason", photo.removal().map(Withdrawal::reason).orElse(null)).execute();
     }
 
     public Optional<Photo> find(String id) {

@@ -13,6 +13,11 @@ import java.util.Optional;
  */
 record Receipt(Instant at, int generation, Optional<LocalDate> closedThrough) {
 
+    /** The same for what was received at another moment. */
+    Receipt at(Instant otherMoment) {
+        return new Receipt(otherMoment, generation, closedThrough);
+    }
+
     /** The day at whose closing a visit is learned from: its own, or the first not yet closed when it comes late. */
     LocalDate closesOn(LocalDate day) {
         return isLate(day) ? closedThrough.orElseThrow().plusDays(1) : day;

@@ -54,8 +54,12 @@ final class ImportApi {
             return new Imported(report.unitsAdded(), report.unitsChanged(), report.visitsStored(), report.visitsAlreadyStored(),
                     findings.remarks());
         } catch (FileRefused refused) {
-            throw new Refused(422, Stream.concat(refused.problems().stream().map(ImportApi::problem), more(refused)).toList());
+            throw new Refused(422, problems(refused));
         }
+    }
+
+    static List<Problem> problems(FileRefused refused) {
+        return Stream.concat(refused.problems().stream().map(ImportApi::problem), more(refused)).toList();
     }
 
     private static Problem problem(org.longsummer.files.Problem problem) {
@@ -84,7 +88,7 @@ final class ImportApi {
         return Optional.of(place);
     }
 
-    private static void delete(Path directory) throws IOException {
+    static void delete(Path directory) throws IOException {
         try (Stream<Path> all = Files.walk(directory)) {
             for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {
                 Files.delete(path);

@@ -86,7 +86,11 @@ final class Routes {
     }
 
     /** What a shop keeps besides visits: what becomes of units, photos, depots, instruments, whose paper it is. */
-    static void lay(RoutesConfig routes, FleetApi fleet, PhotoApi photos, DepotApi depots, TechnicianApi technicians, BusinessApi business) {
+    static void lay(RoutesConfig routes, FleetApi fleet, PhotoApi photos, DepotApi depots, TechnicianApi technicians, BusinessApi business,
+            RecordApi record) {
+        routes.get("/api/record", record::give, LOOK_AFTER);
+        routes.post("/api/record", record::take, ADMINISTER);
+
         routes.get("/api/units/{unit}/form", fleet::form, SEE);
         routes.post("/api/units/{unit}/form", fleet::edit, LOOK_AFTER);
         routes.post("/api/units/{unit}/move", fleet::move, LOOK_AFTER);

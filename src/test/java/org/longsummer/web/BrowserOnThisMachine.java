@@ -28,6 +28,8 @@ public final class BrowserOnThisMachine {
             "--disable-background-networking", "--disable-component-update", "--disable-sync");
     private static final int INSTALL_MINUTES = 15;
 
+    private static Started shared;
+
     private BrowserOnThisMachine() {}
 
     /** A browser and what must be closed with it. */
@@ -36,6 +38,15 @@ public final class BrowserOnThisMachine {
         public void close() {
             playwright.close();
         }
+    }
+
+    /** One browser for all tests of this run; it is closed when they are over. */
+    static synchronized Browser shared() {
+        if (shared == null) {
+            shared = start();
+            Runtime.getRuntime().addShutdownHook(new Thread(shared::close));
+        }
+        return shared.browser();
     }
 
     public static Started start() {

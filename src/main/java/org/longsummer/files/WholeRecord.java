@@ -1,0 +1,138 @@
+package org.longsummer.files;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.longsummer.access.Reach;
+import org.longsummer.store.Business;
+import org.longsummer.store.Depot;
+import org.longsummer.store.FleetUnit;
+import org.longsummer.store.Intake;
+import org.longsummer.store.Photo;
+import org.longsummer.store.Store;
+import org.longsummer.store.Toolkit;
+import org.longsummer.store.UnitChange;
+
+/**
+ * A whole record as CSV files in a directory, out and in again without loss: units, all visits with their corrections and withdrawals,
+ * depots, what became of units, photos, technicians' instruments, the business. Taking in what is there already changes nothing.
+ */
+public final class WholeRecord {
+    private static final String UNITS = "units.csv";
+    private static final String VISITS = "visits.csv";
+
+    private WholeRecord() {}
+
+    /**
+     * Writes everything that somebody may see.
+     *
+     * @param directory made when it is not there; files of these names in it are replaced
+     * @throws IOException when they cannot be written
+     */
+    public static void write(Store store, Reach reach, Path directory, Progress progress) throws IOException {
+        Files.createDirectories(directory);
+        try (UnitsFile.Writer units = UnitsFile.writer(directory.resolve(UNITS))) {
+            store.units().all(reach).forEach(units::add);
+        }
+        try (VisitsFile.Writer visits = VisitsFile.writer(directory.resolve(VISITS))) {
+            store.visits().forEach(reach, visit -> {
+                visits.add(visit);
+                progress.step("visits written");
+            });
+        }
+        DepotsFile.write(directory.resolve(DepotsFile.NAME), store.depots().all(reach));
+        ChangesFile.write(directory.resolve(ChangesFile.NAME), store, reach);
+        PhotosFile.write(directory, store, reach, progress);
+        TechniciansFile.write(directory.resolve(TechniciansFile.NAME), store.technicians().all());
+        BusinessFile.write(directory, store.business().read());
+    }
+
+    /** What is small enough to be held while the rest is read. */
+    private record Rest(List<Depot> depots, List<UnitChange> changes, List<Toolkit> toolkits, List<Business> business, List<Photo> photos) {
+        Rest() {
+            this(new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
+        }
+    }
+
+    /**
+     * Takes a record in, wholly or not at all. A file that is not there is left out.
+     *
+     * @throws FileRefused when something in the files has no meaning or contradicts what is stored; nothing is taken in
+     * @throws IOException when a file cannot be read; nothing is taken in
+     */
+    public static Intake.Report read(Store store, Path directory, Findings findings, Progress progress) throws FileRefused, IOException {
+        Optional<Path> unitsFile = present(directory, UNITS);
+        Optional<Path> visitsFile = present(directory, VISITS);
+        Map<String, FleetUnit> units = unitsFile.isEmpty() ? Map.of() : UnitsFile.read(unitsFile.get(), store.units()::find, findings);
+        if (visitsFile.isPresent()) {
+            VisitsFile.readRecord(visitsFile.get(), id -> isKnown(store, units, id), findings, row -> progress.step("visits read"));
+        }
+        Rest rest = rest(store, directory, units, findings);
+        findings.refuseIfAny();
+        Intake.Report report = store.judging().<IOException>takeIn(intake -> {
+            rest.depots().forEach(intake::depot);
+            units.values().forEach(intake::unit);
+            if (visitsFile.isPresent()) {
+                takeVisits(visitsFile.get(), intake, progress);
+            }
+            rest.changes().forEach(intake::change);
+            rest.toolkits().forEach(intake::toolkit);
+            rest.business().stream().filter(business -> !business.equals(Business.UNKNOWN)).forEach(intake::business);
+            for (Photo photo : rest.photos()) {
+                intake.photo(photo, PhotosFile.bytes(directory, photo));
+            }
+        }, unitId -> progress.step("units judged"));
+        report.idsTaken().forEach(id -> findings.add(new Problem(VISITS, 0, "visit_id", id,
+                "another visit is stored under this id, or it corrects one that cannot be corrected")));
+        findings.refuseIfAny();
+        return report;
+    }
+
+    private static Rest rest(Store store, Path directory, Map<String, FleetUnit> units, Findings findings) throws IOException {
+        Rest rest = new Rest();
+        if (present(directory, DepotsFile.NAME).isPresent()) {
+            DepotsFile.read(directory.resolve(DepotsFile.NAME), findings, rest.depots()::add);
+        }
+        if (present(directory, ChangesFile.NAME).isPresent()) {
+            ChangesFile.read(directory.resolve(ChangesFile.NAME), id -> isKnown(store, units, id), findings, rest.changes()::add);
+        }
+        if (present(directory, TechniciansFile.NAME).isPresent()) {
+            TechniciansFile.read(directory.resolve(TechniciansFile.NAME), findings, rest.toolkits()::add);
+        }
+        if (present(directory, BusinessFile.NAME).isPresent()) {
+            BusinessFile.read(directory, findings, rest.business()::add);
+        }
+        if (present(directory, PhotosFile.NAME).isPresent()) {
+            PhotosFile.read(directory, findings, rest.photos()::add);
+        }
+        return rest;
+    }
+
+    private static boolean isKnown(Store store, Map<String, FleetUnit> units, String id) {
+        return units.containsKey(id) || store.units().find(id).isPresent();
+    }
+
+    private static Optional<Path> present(Path directory, String name) {
+        return Optional.of(directory.resolve(name)).filter(Files::isRegularFile);
+    }
+
+    private static void takeVisits(Path visitsFile, Intake intake, Progress progress) throws IOException {
+        Findings second = new Findings();
+        VisitsFile.readRecord(visitsFile, id -> true, second, row -> {
+            if (row.receivedAt().isPresent()) {
+                intake.visit(row.entry(), row.receivedAt().get());
+            } else {
+                intake.visit(row.entry());
+            }
+            row.withdrawal().ifPresent(withdrawal -> intake.withdrawn(row.entry().visit().id(), withdrawal));
+            progress.step("visits stored");
+        });
+        if (second.count() > 0) {
+            throw new IOException(visitsFile + " was changed while it was read");
+        }
+    }
+}

@@ -1,0 +1,105 @@
+package org.longsummer.web;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.microsoft.playwright.options.ColorScheme;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.longsummer.demo.DemoFleet;
+
+/** Every page of the demo fleet, on a phone and on a laptop, in light and in dark: open to everybody, large enough, within the screen. */
+class AccessibilityInBrowserTest {
+    private static final Clock AUTUMN = Clock.fixed(Instant.parse("2026-09-20T15:00:00Z"), ZoneOffset.UTC);
+    /** Addresses of pages, and for some what is pressed there before they are looked at; {@code unfold}: all that is folded is opened. */
+    private static final Map<String, String> PAGES = pages();
+
+    private static RunningServer server;
+
+    private static Map<String, String> pages() {
+        Map<String, String> pages = new LinkedHashMap<>();
+        pages.put("yard/", "");
+        pages.put("yard/?state=steady&depot=Lake+Orrin&condition=refrigerant_loss", "");
+        pages.put("unit/?unit=FF-01", "unfold");
+        pages.put("unit/?unit=FF-10&visit=D0300", "");
+        pages.put("unit/?unit=FF-16", "");
+        pages.put("unit/?unit=nobody", "");
+        pages.put("visit/", "");
+        pages.put("visit/?unit=LO-02", "unfold");
+        pages.put("new-unit/", "#save");
+        pages.put("edit-unit/?unit=FF-02", "");
+        pages.put("moved/?unit=FF-03", "[value=places]");
+        pages.put("moved/?unit=FF-03&kind=replacement", "");
+        pages.put("depots/", ".card button");
+        pages.put("instruments/", "");
+        pages.put("business/", "");
+        pages.put("reading/", "");
+        pages.put("import/", "#send");
+        pages.put("phone/", "");
+        return pages;
+    }
+
+    @BeforeAll
+    static void start() {
+        server = new RunningServer(AUTUMN);
+        assertTrue(DemoFleet.load(server.store));
+    }
+
+    @AfterAll
+    static void stop() {
+        server.close();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"360, LIGHT", "360, DARK", "1280, LIGHT", "1280, DARK"})
+    void everyPageCanBeUsedByEverybody(int width, ColorScheme scheme) {
+        try (Visitor visitor = new Visitor(server, width, scheme, "en-US")) {
+            StringBuilder faults = new StringBuilder();
+            PAGES.forEach((path, before) -> look(visitor, path, before, faults));
+            assertEquals("", faults.toString());
+        }
+    }
+
+    private static void look(Visitor visitor, String path, String before, StringBuilder faults) {
+        visitor.go(path);
+        assertThat(visitor.at(".demo")).containsText("Demo fleet");
+        if (before.equals("unfold")) {
+            visitor.page.evaluate("() => document.querySelectorAll('details').forEach(fold => { fold.open = true; })");
+        } else if (!before.isEmpty()) {
+            visitor.at(before).first().click();
+        }
+        visitor.page.waitForTimeout(100);
+        visitor.picture("all-" + path.replaceAll("[^a-z0-9A-Z]+", "-"));
+        visitor.broken().forEach(fault -> faults.append(path).append(": ").append(fault).append('\n'));
+        visitor.tooSmallToPress().forEach(fault -> faults.append(path).append(": too small: ").append(fault).append('\n'));
+        visitor.complaints.forEach(fault -> faults.append(path).append(": ").append(fault).append('\n'));
+        visitor.complaints.clear();
+        if (visitor.isWiderThanTheScreen()) {
+            faults.append(path).append(": wider than the screen\n");
+        }
+    }
+
+    @Test
+    void theRulesCanFail() {
+        try (Visitor visitor = Visitor.onPhone(server)) {
+            visitor.go("reading/");
+            visitor.page.evaluate("""
+                    () => {
+                      document.querySelector('main').insertAdjacentHTML('beforeend', '<img src="../shared/icon.svg"><button id="small">x</button>');
+                      document.querySelector('#small').style.minHeight = '20px';
+                    }""");
+            assertTrue(visitor.broken().stream().anyMatch(fault -> fault.startsWith("image-alt")), () -> visitor.broken().toString());
+            assertFalse(visitor.tooSmallToPress().isEmpty());
+        }
+    }
+}

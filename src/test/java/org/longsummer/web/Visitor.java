@@ -1,0 +1,136 @@
+package org.longsummer.web;
+
+import com.microsoft.playwright.Browser.NewContextOptions;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Page.ScreenshotOptions;
+import com.microsoft.playwright.options.AriaRole;
+import com.microsoft.playwright.options.ColorScheme;
+import com.microsoft.playwright.options.LoadState;
+import com.microsoft.playwright.options.ServiceWorkerPolicy;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Pattern;
+
+/** Somebody who looks at pages: at a screen of some size, in light or dark. What the browser complains of is noted. */
+final class Visitor implements AutoCloseable {
+    private static final Path PICTURES = Path.of("target", "screenshots");
+    private static final String RULES = rules();
+    private static final String BREAKS = """
+            async () => (await axe.run(document, { runOnly: { type: 'tag', values: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'] } }))
+              .violations.flatMap(rule => rule.nodes.map(node => `${rule.id}: ${node.html.slice(0, 160)} | ${node.failureSummary.replaceAll('\\n', ' ')}`))""";
+    private static final String SMALL = """
+            () => [...document.querySelectorAll('button, .button, summary, select, input:not([type=hidden]), nav a, textarea')]
+              .filter(place => place.checkVisibility({ visibilityProperty: true }))
+              .map(place => ({ place, box: (place.closest('.box, .choices label, .take') ?? place).getBoundingClientRect() }))
+              .filter(({ box }) => box.height > 0 && (box.height < 47.5 || box.width < 47.5))
+              .map(({ place, box }) => `${box.width.toFixed(0)} x ${box.height.toFixed(0)}: ${place.outerHTML.slice(0, 120)}`)""";
+
+    /** Whatever should not have happened: errors of the page, and anything asked of another host. */
+    final List<String> complaints = new ArrayList<>();
+    final Page page;
+    private final BrowserContext context;
+    private final RunningServer server;
+    private final String name;
+
+    Visitor(RunningServer server, int width, ColorScheme scheme, String locale) {
+        this.server = server;
+        this.name = width + (scheme == ColorScheme.DARK ? "-dark" : "");
+        context = BrowserOnThisMachine.shared().newContext(new NewContextOptions().setViewportSize(width, width < 500 ? 740 : 800)
+                .setColorScheme(scheme).setLocale(locale).setTimezoneId("America/Denver").setHasTouch(width < 500)
+                .setServiceWorkers(ServiceWorkerPolicy.BLOCK));
+        context.setDefaultTimeout(15_000);
+        page = context.newPage();
+        page.onPageError(complaints::add);
+        page.onDialog(dialog -> dialog.accept());
+        page.onConsoleMessage(message -> {
+            if (message.type().equals("error") && !message.text().contains("status of 4")) {
+                complaints.add(message.text());
+            }
+        });
+        page.onRequest(request -> {
+            if (!request.url().startsWith(server.address("")) && !request.url().startsWith("data:") && !request.url().startsWith("blob:")) {
+                complaints.add("asked another host: " + request.url());
+            }
+        });
+    }
+
+    static Visitor onPhone(RunningServer server) {
+        return new Visitor(server, 360, ColorScheme.LIGHT, "en-US");
+    }
+
+    static Visitor onLaptop(RunningServer server) {
+        return new Visitor(server, 1280, ColorScheme.LIGHT, "en-US");
+    }
+
+    void go(String path) {
+        page.navigate(server.address(path));
+        page.waitForLoadState(LoadState.NETWORKIDLE);
+    }
+
+    void tap(AriaRole role, String words) {
+        page.getByRole(role, new Page.GetByRoleOptions().setName(words)).first().click();
+    }
+
+    Locator box(String label) {
+        return page.getByLabel(Pattern.compile("^" + label)).first();
+    }
+
+    void choose(String word) {
+        page.getByText(word, new Page.GetByTextOptions().setExact(true)).first().click();
+    }
+
+    Locator at(String selector) {
+        return page.locator(selector);
+    }
+
+    /** Opens a folded part, as a press on its line does. */
+    void unfold(String words) {
+        Locator line = page.locator("summary").filter(new Locator.FilterOptions().setHasText(words)).first();
+        if (!Boolean.TRUE.equals(line.evaluate("line => line.parentElement.open"))) {
+            line.click();
+        }
+    }
+
+    void picture(String of) {
+        page.screenshot(new ScreenshotOptions().setPath(PICTURES.resolve(of + "-" + name + ".png")).setFullPage(true));
+    }
+
+    /** Where the page breaks the rules of WCAG 2.2 at level AA, as far as they can be checked by a program. */
+    List<String> broken() {
+        page.evaluate(RULES);
+        return texts(BREAKS);
+    }
+
+    /** What can be pressed and is smaller than 48 by 48 pixels; links within a sentence are as small as their line. */
+    List<String> tooSmallToPress() {
+        return texts(SMALL);
+    }
+
+    private List<String> texts(String question) {
+        return ((List<?>) page.evaluate(question)).stream().map(Object::toString).toList();
+    }
+
+    boolean isWiderThanTheScreen() {
+        return Boolean.TRUE.equals(page.evaluate("document.documentElement.scrollWidth > innerWidth"));
+    }
+
+    @Override
+    public void close() {
+        context.close();
+    }
+
+    private static String rules() {
+        try (InputStream script = Visitor.class.getResourceAsStream("/axe.min.js")) {
+            return new String(script.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
