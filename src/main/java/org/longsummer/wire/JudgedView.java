@@ -111,7 +111,7 @@ public record JudgedView(Optional<Shown> measured, Optional<Shown> expected, Opt
 
     /** Two lines that differ by less than anybody could read keep their order, so that a phone lists them as a server does. */
     private static long rank(Component line) {
-        return (long) (line.contribution() * 1e9 + 0.5);
+        return (long) (line.contribution() * 1e6 + 0.5);
     }
 
     private static String input(Component line, UnitSystem system) {

@@ -105,8 +105,13 @@ final class Trail {
                 all.add(new Evidence(e.visit.id(), e.visit.localDay(), e.field, fault, weight, e.seen, e.expected, e.expectedU, e.words));
             }
         }
-        all.sort((a, b) -> Double.compare(Math.abs(b.weight()), Math.abs(a.weight())));
+        all.sort((a, b) -> Long.compare(rank(b), rank(a)));
         return List.copyOf(all.subList(0, Math.min(MOST, all.size())));
+    }
+
+    /** By weight in millionths: what differs in the last digits between machines keeps its order in time. */
+    private static long rank(Evidence evidence) {
+        return (long) (Math.abs(evidence.weight()) * 1e6 + 0.5);
     }
 
     private record Entry(Visit visit, Field field, double[] weights, Optional<Quantity> seen, Optional<Quantity> expected,
