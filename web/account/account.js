@@ -1,6 +1,6 @@
 // One's own account: where one is signed in, the password, programs.
 
-import { byId, element, fill } from '../shared/dom.js';
+import { byId, element, fill, terms } from '../shared/dom.js';
 import { get, part, post, remove } from '../shared/api.js';
 import { offerToShow } from '../shared/door.js';
 import { layFrame, sayFailure } from '../shared/frame.js';
@@ -21,31 +21,30 @@ async function step(form, doIt, said = '') {
   }
 }
 
-function sessionRow({ id, kind, label, began, used, here }) {
+function sessionItem({ id, kind, label, began, used, here }) {
   const name = here ? `${label} (here)` : label;
-  return element('tr', {}, element('td', {}, KINDS[kind]), element('th', { scope: 'row' }, name), element('td', {}, localMoment(began)), element('td', {}, localMoment(used)),
-    element('td', {}, element('button', { type: 'button', 'aria-label': `Sign out ${name}`,
-      onclick: () => (here ? leave('session') : step(forms[0], () => remove(`account/sessions/${part(id)}`), 'It is signed out.')) }, kind === 'phone' && !here ? 'Cut off' : 'Sign out')));
+  const phone = kind === 'phone' && !here;
+  return element('li', { class: 'person' }, element('h3', {}, `${KINDS[kind]}: ${name}`),
+    element('p', { class: 'quiet' }, `Signed in ${localMoment(began)}, last used ${localMoment(used)}`),
+    element('div', { class: 'buttons' }, element('button', { type: 'button', 'aria-label': `${phone ? 'Cut off' : 'Sign out'} ${name}`,
+      onclick: () => (here ? leave('session') : step(forms[0], () => remove(`account/sessions/${part(id)}`), phone ? 'It is cut off.' : 'It is signed out.')) },
+    phone ? 'Cut it off' : 'Sign out')));
 }
 
-function programRow({ id, name, most, depots, ends, used }) {
-  return element('tr', {}, element('th', { scope: 'row' }, name), element('td', {}, RIGHTS[most]), element('td', {}, depots ? depots.join(', ') : 'all of yours'),
-    element('td', {}, localMoment(ends)), element('td', {}, used ? localMoment(used) : 'never'),
-    element('td', {}, element('button', { type: 'button', 'aria-label': `Withdraw ${name}`,
-      onclick: () => step(forms[1], () => remove(`account/programs/${part(id)}`), 'The key opens nothing any more.') }, 'Withdraw')));
+function programItem({ id, name, most, depots, ends, used }) {
+  return element('li', { class: 'person' }, element('h3', {}, name), terms([['May', RIGHTS[most]], ['Sees', depots ? depots.join(', ') : 'all that you see'],
+    ['Ends', localMoment(ends)], ['Last used', used ? localMoment(used) : 'never']]),
+  element('div', { class: 'buttons' }, element('button', { type: 'button', 'aria-label': `Withdraw ${name}`,
+    onclick: () => step(forms[1], () => remove(`account/programs/${part(id)}`), 'The key opens nothing any more.') }, 'Withdraw its key')));
 }
-
-const table = (headings, rows) => element('table', {}, element('thead', {}, element('tr', {},
-  headings.map(heading => (heading ? element('th', { scope: 'col' }, heading) : element('td', {}))))), element('tbody', {}, rows));
 
 function show({ who, sessions, programs }) {
   byId('account').hidden = false;
   byId('name').textContent = who.name;
   byId('username').value = who.name;
   byId('role').textContent = `${ROLES[who.role]}, sees ${depotsText(who.depots)}.`;
-  fill(byId('sessions'), table(['What', 'Called', 'Since', 'Last used', ''], sessions.map(sessionRow)));
-  fill(byId('programs'), programs.length ? table(['Program', 'May', 'Depots', 'Ends', 'Last used', ''], programs.map(programRow))
-    : element('p', { class: 'quiet' }, 'None.'));
+  fill(byId('sessions'), sessions.map(sessionItem));
+  fill(byId('programs'), programs.length ? programs.map(programItem) : element('li', { class: 'quiet' }, 'None.'));
 }
 
 async function leave(what) {

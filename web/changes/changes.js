@@ -9,12 +9,13 @@ const page = new URLSearchParams(location.search).get('page');
 const said = text => (text === '' ? 'nothing' : text);
 
 function difference({ column, before, after }, event) {
-  const name = column.replaceAll('_', ' ');
+  const name = column.replace(/_hash$/, '').replaceAll('_', ' ');
+  if (column.endsWith('_hash')) return element('li', {}, `${name}: another`);
   return element('li', {}, event === 'removed' ? `${name}: ${said(before)}` : `${name}: ${said(before)} → ${said(after)}`);
 }
 
-function row({ at, who, way, about, about_id: id, unit_id: unit, event, columns }) {
-  const what = [about.replaceAll('_', ' '), ' ', unit ? element('a', { href: `../unit/?unit=${part(unit)}` }, unit) : id];
+function row({ at, who, way, about, about_id: id, name, unit_id: unit, event, columns }) {
+  const what = [about.replaceAll('_', ' '), ' ', unit ? element('a', { href: `../unit/?unit=${part(unit)}` }, unit) : name ?? id];
   return element('tr', {}, element('td', { class: 'number' }, localMoment(at)), element('td', {}, who, element('span', { class: 'hint' }, way)), element('td', {}, what),
     element('td', {}, event, columns.length ? element('ul', {}, columns.map(each => difference(each, event))) : ''));
 }

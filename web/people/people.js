@@ -58,10 +58,11 @@ const pressing = (text, doIt) => element('button', { type: 'button', onclick: ()
 
 function personItem(person) {
   const at = `people/${part(person.id)}`;
-  const where = [count(person.sessions, 'browser', 'browsers'), count(person.phones, 'phone', 'phones'), count(person.programs, 'program', 'programs')].join(', ');
+  const where = [[person.sessions, 'browser', 'browsers'], [person.phones, 'phone', 'phones'], [person.programs, 'program', 'programs']]
+    .filter(([number]) => number).map(([number, one, many]) => count(number, one, many)).join(', ');
   return element('li', { class: 'person' }, element('h2', {}, person.name),
     terms([['Role', ROLES[person.role]], ['Sees', depotsText(person.depots)], ['Account', !person.active ? 'closed' : person.has_password ? 'open' : 'no password chosen yet'],
-      ['Signed in', person.active ? where : undefined]]),
+      ['Signed in', person.active ? where || 'nowhere' : undefined]]),
     element('div', { class: 'buttons' }, person.active ? [pressing('A link to choose a password', () => post(`${at}/invitation`, {})),
       pressing('Sign out everywhere', () => remove(`${at}/sessions`)), pressing('Close the account', () => post(`${at}/closing`, {}))]
       : pressing('Open the account again', () => post(`${at}/reopening`, {}))),

@@ -14,13 +14,21 @@ function wanted() {
   return PAGE.test(to) && !to.startsWith('sign-in/') ? `../${to}` : '../yard/';
 }
 
+/** What this device is called in the list of sessions: as its owner says, else by what it is. */
+function label() {
+  if (byId('label').value) return byId('label').value;
+  const device = navigator.userAgentData;
+  const browser = device?.brands.find(({ brand }) => !/Not.?A.?Brand/i.test(brand))?.brand;
+  return browser ? `${browser} on ${device.platform}` : '';
+}
+
 async function send(event) {
   event.preventDefault();
   const form = byId('form');
   clearProblems(form, byId('problems'));
   byId('send').disabled = true;
   try {
-    const who = await signIn({ name: byId('name').value, password: byId('password').value, phone: byId('phone').checked, label: byId('label').value });
+    const who = await signIn({ name: byId('name').value, password: byId('password').value, phone: byId('phone').checked, label: label() });
     rememberTechnician(who.name);
     location.replace(wanted());
   } catch (refusal) {

@@ -4,9 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
@@ -111,6 +114,58 @@ class LongsummerTest {
         assertEquals(1, run("import", "--units", UNITS, "--data", file.resolve("data").toString()));
         assertTrue(err.toString().startsWith("Cannot read or write: "), err.toString());
         assertEquals(1, run("assess", "--units", UNITS, "--visits", VISITS, "--out", directory.resolve("no/such/v.csv").toString()));
+        assertNoTrace();
+    }
+
+    /** What is typed when the password is asked for. */
+    private int runTyping(String typed, String... args) {
+        InputStream before = System.in;
+        try {
+            System.setIn(new ByteArrayInputStream((typed + "\n").getBytes(StandardCharsets.UTF_8)));
+            return run(args);
+        } finally {
+            System.setIn(before);
+        }
+    }
+
+    @Test
+    void whoeverCanBeReachedByOthersDoesNotStartWithoutAnAccount() {
+        String data = directory.resolve("data").toString();
+        assertEquals(2, run("--host", "0.0.0.0", "--port", "0", "--data", data));
+        assertEquals(2, run("serve", "--trust-proxy", "--port", "0", "--data", data));
+        assertEquals(2, run("serve", "--base-path", "/fleet", "--port", "0", "--data", data));
+        assertTrue(err.toString().contains("nobody has an account yet"), err.toString());
+        assertTrue(err.toString().contains("longsummer people add NAME --role administrator"), err.toString());
+        assertEquals(0, runTyping("pebble lantern oatmeal drift", "people", "add", "Ines Calder", "--depot", "Ferrow Flats", "--data", data));
+        assertEquals(2, run("--host", "0.0.0.0", "--port", "0", "--data", data), "a technician cannot let others in");
+        assertNoTrace();
+    }
+
+    @Test
+    void peopleAreAddedListedClosedAndGivenPasswordsOnTheCommandLine() {
+        String data = directory.resolve("data").toString();
+        assertEquals(2, runTyping("too short", "people", "add", "Ada Merrow", "--role", "administrator", "--data", data));
+        assertTrue(err.toString().contains("A password has 12 to 256 characters; this one has 9."), err.toString());
+        assertEquals(0, runTyping("pebble lantern oatmeal drift", "people", "add", "Ada Merrow", "--role", "administrator", "--data", data));
+        assertEquals(2, runTyping("pebble lantern oatmeal drift", "people", "add", "ada  merrow", "--data", data));
+        assertEquals(0, runTyping("kelp mortar vane sixteen", "people", "add", "Ines Calder", "--depot", "Ferrow Flats", "--data", data));
+        assertEquals(0, runTyping("thimble orchard ferry", "people", "password", "ines calder", "--data", data));
+        assertEquals(0, run("people", "close", "Ines Calder", "--data", data));
+        assertEquals(2, run("people", "close", "Ada Merrow", "--data", data));
+        assertEquals(2, run("people", "close", "Nobody", "--data", data));
+        out.getBuffer().setLength(0);
+        assertEquals(0, run("people", "list", "--data", data));
+        assertEquals("Ada Merrow\tadministrator\tall depots\nInes Calder\ttechnician\tFerrow Flats\tclosed\n", out.toString());
+        assertEquals(2, run("people"));
+        assertNoTrace();
+    }
+
+    @Test
+    void aKeystoreOrABasePathThatCannotBeUsedIsSaidInWords() {
+        assertEquals(1, run("serve", "--tls", directory.resolve("none.p12").toString(), "--port", "0", "--data", directory.toString()));
+        assertTrue(err.toString().contains("none.p12 is not there"), err.toString());
+        assertEquals(2, run("serve", "--base-path", "fleet", "--port", "0", "--data", directory.toString()));
+        assertTrue(err.toString().contains("--base-path fleet is given; write a path such as /fleet"), err.toString());
         assertNoTrace();
     }
 

@@ -6,7 +6,10 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import org.longsummer.access.Person;
 import org.longsummer.store.JournalLine;
 import org.longsummer.store.Store;
 
@@ -25,9 +28,11 @@ final class ChangesApi {
      * A line.
      *
      * @param about the table, or {@code session}
+     * @param name whom it is about, where that is a person
      * @param columns what differs, each with what was before and what is now
      */
-    record LineView(String at, String who, String way, String about, String aboutId, Optional<String> unitId, String event, List<Difference> columns) {}
+    record LineView(String at, String who, String way, String about, String aboutId, Optional<String> name, Optional<String> unitId, String event,
+            List<Difference> columns) {}
 
     /** A column; empty texts stand for nothing there. */
     record Difference(String column, String before, String after) {}
@@ -38,16 +43,22 @@ final class ChangesApi {
         int page = Reader.page(request);
         int count = store.journal().count();
         request.json(new Changes(count, page, Math.max(1, (count + LINES - 1) / LINES),
-                store.journal().page((page - 1) * LINES, LINES).stream().map(ChangesApi::view).toList()));
+                views(store.journal().page((page - 1) * LINES, LINES))));
     }
 
     void ofUnit(Context request) {
-        List<LineView> lines = store.journal().ofUnit(UnitApi.find(store, request.pathParam("unit")).id(), LINES).stream().map(ChangesApi::view).toList();
+        List<LineView> lines = store.journal().ofUnit(UnitApi.find(store, request.pathParam("unit")).id(), LINES).stream()
+                .map(line -> view(line, Optional.empty())).toList();
         request.json(new Changes(lines.size(), 1, 1, lines));
     }
 
-    private static LineView view(JournalLine line) {
-        return new LineView(line.at().toString(), line.who(), line.way(), line.about(), line.aboutId(), line.unitId(), line.event(),
+    private List<LineView> views(List<JournalLine> lines) {
+        Map<String, String> names = store.people().all().stream().collect(Collectors.toMap(Person::id, Person::name));
+        return lines.stream().map(line -> view(line, Optional.ofNullable(names.get(line.aboutId())))).toList();
+    }
+
+    private static LineView view(JournalLine line, Optional<String> name) {
+        return new LineView(line.at().toString(), line.who(), line.way(), line.about(), line.aboutId(), name, line.unitId(), line.event(),
                 differences(line));
     }
 

@@ -173,7 +173,7 @@ final class Doorkeeper {
     private static String typedName(Context request) {
         String typed = Optional.ofNullable(request.header(TYPED_NAME)).orElse("");
         try {
-            String name = URLDecoder.decode(typed, StandardCharsets.UTF_8).strip();
+            String name = URLDecoder.decode(typed, StandardCharsets.UTF_8).replaceAll("\\p{Cntrl}", " ").strip();
             return name.substring(0, Math.min(name.length(), Person.LONGEST_NAME));
         } catch (IllegalArgumentException e) {
             return "";

@@ -47,8 +47,12 @@ final class Headers {
     }
 
     private void after(Context request) {
-        if (Optional.ofNullable(request.res().getContentType()).orElse("").startsWith("application/json")) {
+        String type = Optional.ofNullable(request.res().getContentType()).orElse("");
+        if (type.startsWith("application/json")) {
             request.header("Content-Security-Policy", JSON_POLICY);
+        }
+        if (type.startsWith("text/") && !type.contains("charset")) {
+            request.res().setContentType(type + ";charset=utf-8");
         }
     }
 

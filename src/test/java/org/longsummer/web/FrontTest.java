@@ -50,6 +50,16 @@ class FrontTest {
     }
 
     @Test
+    void onAnOpenServerTheTypedNameStandsInTheJournal() {
+        try (RunningServer server = new RunningServer(clock)) {
+            Caller caller = new Caller(server).with("Longsummer-Name", "In%C3%A9s%0ACalder");
+            assertEquals(201, caller.post("/api/units", Map.of("boxes", Map.of("label", "Heron 7"))).status());
+            assertEquals("Inés Calder, typed", server.store.journal().page(0, 1).stream().map(line -> line.who() + ", " + line.way())
+                    .findFirst().orElseThrow());
+        }
+    }
+
+    @Test
     void whoeverIsExposedIsNeverOpen() {
         try (RunningServer server = new RunningServer(clock, PROXIED)) {
             assertEquals(401, server.get("api/yard").status());

@@ -51,6 +51,7 @@ class HeadersTest {
             assertEquals("same-origin", reply.header("Cross-Origin-Opener-Policy").orElseThrow());
             assertEquals("same-origin", reply.header("Cross-Origin-Resource-Policy").orElseThrow());
             assertEquals("same-origin", reply.header("Referrer-Policy").orElseThrow());
+            assertTrue(reply.header("Content-Type").orElseThrow().toLowerCase(java.util.Locale.ROOT).contains("charset=utf-8"), path);
             assertTrue(reply.header("Server").isEmpty() && reply.header("X-Powered-By").isEmpty());
         }
     }
