@@ -1,23 +1,27 @@
 // A new unit from its plate; without a signal it is kept on this device and sent later, under the id it was given here.
 
-import { byId, element, fill } from '../shared/dom.js';
+import { byId, fill } from '../shared/dom.js';
 import { newId, part } from '../shared/api.js';
+import { fillForm, texts } from '../shared/form.js';
 import { layFrame } from '../shared/frame.js';
 import { depotsKnown, readNewUnit } from '../shared/judging.js';
 import { dropItem, keepItem, keepUnit } from '../shared/pocket.js';
 import { clearProblems, showProblems } from '../shared/problems.js';
-import { system } from '../shared/reader.js';
 import { sendItem } from '../shared/sending.js';
+import { altitudeField, layPairs, moreFields, nameField, placeFields, plateFields } from '../shared/unit-fields.js';
 
 const form = byId('form');
 
-function labelLengths() {
-  document.querySelectorAll('[data-unit=length]').forEach(place => { place.textContent = system() === 'us' ? 'ft' : 'm'; });
-  byId('altitude').name = system() === 'us' ? 'altitude_ft' : 'altitude_m';
-}
-
-async function offerDepots() {
-  fill(byId('depots'), (await depotsKnown()).filter(depot => depot.name).map(({ name }) => element('option', {}, name)));
+/** Lays the boxes; what was typed stays when the units are chosen anew. */
+async function layFields() {
+  const typed = texts(form);
+  const depots = (await depotsKnown()).map(({ name }) => name).filter(Boolean);
+  fill(byId('name-field'), nameField());
+  layPairs(byId('place-fields'), [...placeFields(depots), altitudeField()]);
+  layPairs(byId('plate-fields'), plateFields());
+  layPairs(byId('more-fields'), moreFields());
+  const altitude = typed.altitude_ft ?? typed.altitude_m;
+  fillForm(form, { ...typed, altitude_ft: altitude, altitude_m: altitude });
 }
 
 /** An id that nobody else makes, and that still says what it is. */
@@ -58,7 +62,6 @@ async function save(event) {
 }
 
 layFrame('new-unit');
-labelLengths();
-document.addEventListener('units-chosen', labelLengths);
+document.addEventListener('units-chosen', layFields);
 form.addEventListener('submit', save);
-offerDepots();
+layFields();

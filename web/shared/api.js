@@ -1,5 +1,6 @@
 // Asks the server. Whatever goes wrong arrives as one shape: a Refusal with a list of problems.
 
+import { inReadersNumbers } from './numbers.js';
 import { system, technician } from './reader.js';
 
 export class Refusal extends Error {
@@ -41,9 +42,9 @@ async function ask(method, path, query, options) {
     throw new Refusal(0, [UNREACHABLE]);
   }
   const answer = await response.json().catch(() => undefined);
-  if (response.ok && answer !== undefined) return answer;
+  if (response.ok && answer !== undefined) return inReadersNumbers(answer);
   if (response.status === 401 && !options.atTheDoor) leadToSignIn(method);
-  throw new Refusal(response.status, answer?.problems ?? [{ ...UNREACHABLE, limit: `Longsummer answered ${response.status}.` }], answer);
+  throw new Refusal(response.status, inReadersNumbers(answer)?.problems ?? [{ ...UNREACHABLE, limit: `Longsummer answered ${response.status}.` }], answer);
 }
 
 export const get = (path, query = {}, options = {}) => ask('GET', path, query, options);
@@ -53,6 +54,10 @@ export const post = (path, body, options = {}) =>
 
 /** Signing in: a refusal is for the page itself to say. */
 export const signIn = form => ask('POST', 'session', {}, { atTheDoor: true, body: JSON.stringify(form), headers: { 'Content-Type': 'application/json' } });
+
+/** Sends the bytes of one picture. */
+export const sendBytes = (path, query, blob, options = {}) => ask('POST', path, query, { ...options, body: blob,
+  headers: { 'Content-Type': blob.type || 'application/octet-stream' } });
 
 /** Sends a form with files. */
 export const send = (path, formData) => ask('POST', path, {}, { body: formData });

@@ -18,6 +18,12 @@ export function element(name, attributes = {}, ...children) {
   return made;
 }
 
+/** A name that people gave, in any script and direction, kept apart from the text around it. */
+export const named = text => (text ? element('bdi', {}, text) : '');
+
+/** Several of them with a dot between; empty ones are left out. */
+export const namedList = texts => texts.filter(Boolean).flatMap((text, index) => [index ? ' · ' : '', named(text)]);
+
 export const byId = id => document.getElementById(id);
 
 /** Puts these children in the place of whatever the element held. */

@@ -1,9 +1,10 @@
 // What every page has: the head with its links, the demo's mark, the foot with the reader's choice of units.
 
-import { byId, element, fill } from './dom.js';
+import { byId, element, fill, named } from './dom.js';
 import { chooseSystem, rememberTechnician, system, technician } from './reader.js';
 import { get, remove } from './api.js';
 import { dropEverything, dropUnits, outbox } from './pocket.js';
+import { layPaper } from './paper.js';
 import { isWaiting, sendByItself } from './sending.js';
 
 const PAGES = [['yard', 'Yard'], ['visit', 'New visit'], ['new-unit', 'New unit'], ['import', 'Files'], ['phone', 'On this phone']];
@@ -25,8 +26,15 @@ export function unitsChoice(name = 'system') {
   return element('fieldset', { class: 'units-choice' }, element('legend', {}, 'Units'), element('div', { class: 'choices brief' }, choices));
 }
 
-function foot(withUnits) {
-  return element('footer', { class: 'foot' }, element('div', {}, withUnits ? unitsChoice('system-foot') : '',
+const SET_UP = [['depots', 'Depots'], ['instruments', 'Instruments'], ['business', 'Your business'], ['reading', 'How things are shown']];
+
+function setUp(current) {
+  return element('nav', { class: 'foot-links', 'aria-label': 'Set up' }, SET_UP.map(([folder, title]) =>
+    element('a', { href: `../${folder}/`, 'aria-current': folder === current ? 'page' : undefined }, title)));
+}
+
+function foot(current, withUnits) {
+  return element('footer', { class: 'foot' }, element('div', {}, withUnits ? unitsChoice('system-foot') : '', setUp(current),
     element('p', {}, 'Advice from readings, not an inspection. Local codes and the maker’s manual come first.')));
 }
 
@@ -47,7 +55,7 @@ function showReader(who) {
   }
   if (!who.signed_in) return;
   if (!technician()) rememberTechnician(who.name);
-  document.querySelector('.head > div').append(element('div', { class: 'reader' }, element('a', { href: '../account/' }, who.name),
+  document.querySelector('.head > div').append(element('div', { class: 'reader' }, element('a', { href: '../account/' }, named(who.name)),
     element('button', { type: 'button', class: 'quiet', onclick: signOut }, 'Sign out')));
 }
 
@@ -55,8 +63,10 @@ async function showHouse() {
   const house = await get('house').catch(() => undefined);
   if (!house) return;
   showReader(house.who);
+  layPaper(house.business);
   if (!house.demo) return;
-  const mark = element('p', { class: 'demo' }, element('span', {}, 'Demo fleet: invented people, places and units'));
+  const mark = element('p', { class: 'demo' }, element('span', {}, 'Demo fleet, all invented. ',
+    house.who.rights.includes('administer') ? element('a', { href: '../import/#demo' }, 'Remove it') : ''));
   document.querySelector('.head').after(mark);
 }
 
@@ -75,7 +85,7 @@ function keepPages() {
 /** Lays head and foot around the page's main part; `current` is the page's folder. */
 export function layFrame(current, { withUnits = true } = {}) {
   document.body.prepend(element('a', { class: 'skip', href: '#main' }, 'To the content'), head(current));
-  document.body.append(foot(withUnits));
+  document.body.append(foot(current, withUnits));
   showHouse();
   keepPages();
   document.querySelector('.head').after(element('p', { id: 'waiting', class: 'waiting no-print', role: 'status' }));

@@ -1,6 +1,7 @@
 // Judges with the core that was compiled to JavaScript: the same Java, the same answers as the server's, with or without a signal.
 
 import { get, Refusal } from './api.js';
+import { inReadersNumbers } from './numbers.js';
 import { fleetKept, unitKept } from './pocket.js';
 import { refreshUnit, waitingFor } from './sending.js';
 import { system } from './reader.js';
@@ -46,7 +47,7 @@ export async function openUnit(unitId) {
   const known = new Set(row.visits.map(visit => visit.id));
   const opened = door.open(JSON.stringify({ unit: row.unit, visits: row.visits, closings: row.closings ?? fleet?.closings ?? {}, now_ms: Date.now(),
     waiting: waiting.filter(item => !known.has(item.id)).map(({ id, boxes, corrects }) => ({ id, boxes, corrects })) }));
-  const ask = (method, question) => JSON.parse(opened[method](JSON.stringify({ system: system(), now_ms: Date.now(), ...question })));
+  const ask = (method, question) => inReadersNumbers(JSON.parse(opened[method](JSON.stringify({ system: system(), now_ms: Date.now(), ...question }))));
   return { row, fresh, gone, waiting, judge: form => ask('judge', form), visit: id => ask('visit', { id }), verdicts: () => ask('verdicts', {}) };
 }
 

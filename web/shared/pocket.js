@@ -2,15 +2,18 @@
 // disk before it is called kept; one that fails says so.
 
 const NAME = 'longsummer';
-const STORES = { units: 'unit_id', outbox: 'id', drafts: 'key', facts: 'name' };
+const STORES = { units: 'unit_id', outbox: 'id', drafts: 'key', facts: 'name', photos: 'id' };
+const VERSION = 2;
 
 let opened;
 
 function open() {
   opened ??= new Promise((resolve, reject) => {
-    const request = indexedDB.open(NAME, 1);
+    const request = indexedDB.open(NAME, VERSION);
     request.onupgradeneeded = () => {
-      for (const [name, keyPath] of Object.entries(STORES)) request.result.createObjectStore(name, { keyPath });
+      for (const [name, keyPath] of Object.entries(STORES)) {
+        if (!request.result.objectStoreNames.contains(name)) request.result.createObjectStore(name, { keyPath });
+      }
     };
     request.onsuccess = () => {
       request.result.onversionchange = () => request.result.close();
@@ -89,6 +92,12 @@ function tellPage() {
   tellThisPage();
   otherTabs.postMessage('changed');
 }
+
+// Photos that wait for their visit: {id, visit_id, subject, by, blob}
+
+export const photosKept = () => readAll('photos').catch(() => []);
+export const keepPhoto = photo => write('photos', photo);
+export const dropPhoto = id => drop('photos', id).catch(() => undefined);
 
 /** Everything, as when somebody signs out: only when nothing waits, or when it is to be lost knowingly. */
 export async function dropEverything() {

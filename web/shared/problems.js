@@ -4,7 +4,8 @@ import { byId, element, fill } from './dom.js';
 
 const boxOf = (form, field) => [...form.elements].find(box => box.name && (box.name === field || box.dataset.box === field));
 
-const label = box => box.dataset.label ?? box.labels?.[0]?.firstChild?.textContent?.trim() ?? box.name;
+const label = box => box.dataset.label ?? (box.type === 'radio' ? box.closest('fieldset')?.querySelector('legend') : box.labels?.[0])
+  ?.firstChild?.textContent?.trim() ?? box.name;
 
 const sayProblem = problem => `${problem.given ? `“${problem.given}”: ` : ''}${problem.limit} ${problem.remedy}`;
 
@@ -21,6 +22,8 @@ export function showProblems(form, list, problems) {
     const box = problem.field ? boxOf(form, problem.field) : undefined;
     if (!box) return element('li', {}, sayProblem(problem));
     box.setAttribute('aria-invalid', 'true');
+    for (let fold = box.closest('details'); fold; fold = fold.parentElement?.closest('details')) fold.open = true;
+    if (!box.id) box.id = `box-${problem.field}`;
     return element('li', {}, element('a', { href: `#${box.id}` }, label(box)), ` ${sayProblem(problem)}`);
   });
   const heading = problems.length === 1 ? 'One thing to put right' : `${problems.length} things to put right`;

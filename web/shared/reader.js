@@ -21,6 +21,28 @@ function kept(key) {
   }
 }
 
+const DECIMAL = 'longsummer.decimal';
+const DATES = 'longsummer.dates';
+
+/** 'point' or 'comma'; before any choice, by the language of the device. */
+export const decimalSign = () => kept(DECIMAL) ?? ((1.5).toLocaleString().includes(',') ? 'comma' : 'point');
+export const chosenDecimalSign = () => kept(DECIMAL) ?? '';
+export const chooseDecimalSign = value => choose(DECIMAL, value);
+
+/** 'day-first', 'month-first' or 'year-first'; empty: as the device writes dates. */
+export const chosenDates = () => kept(DATES) ?? '';
+export const chooseDates = value => choose(DATES, value);
+
+function choose(key, value) {
+  if (value) return keep(key, value);
+  try {
+    localStorage.removeItem(key);
+  } catch {
+    // nothing was kept
+  }
+  return true;
+}
+
 /** 'us' (degrees Fahrenheit, feet) or 'si' (degrees Celsius, metres); before any choice, by the language of the device. */
 export function system() {
   return kept(SYSTEM) ?? (/^en-US\b/.test(navigator.language) ? 'us' : 'si');

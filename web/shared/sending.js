@@ -2,6 +2,7 @@
 // here with the reason, until somebody decides.
 
 import { get, part, post, Refusal } from './api.js';
+import { sendPhotos } from './photo-sending.js';
 import { dropItem, keepItem, keepUnit, outbox, unitKept, unitsKept } from './pocket.js';
 
 const PATIENCE = 15_000;
@@ -86,7 +87,7 @@ let sending;
 
 /** Sends all that waits, one page at a time. @param again those that were refused too */
 export function sendAll(again = false) {
-  const work = () => sendInOrder(again);
+  const work = () => sendInOrder(again).then(() => sendPhotos());
   sending ??= (navigator.locks ? navigator.locks.request('longsummer-sending', work) : work()).catch(() => undefined)
     .finally(() => { sending = undefined; });
   return sending;

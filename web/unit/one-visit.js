@@ -1,13 +1,14 @@
 // One visit of the record: its conditions, what was expected and why, and the way to correct or withdraw it.
 
-import { element, fill, terms } from '../shared/dom.js';
-import { get, part, post } from '../shared/api.js';
+import { element, fill, named, terms } from '../shared/dom.js';
+import { get, newId, part, post } from '../shared/api.js';
 import { sayFailure } from '../shared/frame.js';
-import { clearProblems, showProblems } from '../shared/problems.js';
+import { onSubmit } from '../shared/form.js';
 import { technician } from '../shared/reader.js';
 import { strip } from '../shared/strip.js';
 import { dayText, momentText, stateClass, stateText } from '../shared/words.js';
-import { markText, workText } from './visit-table.js';
+import { visitPhotos } from './photos.js';
+import { markNodes, workText } from './visit-table.js';
 
 const READINGS = [['return_db', 'Return air'], ['return_rh_pct', 'Return humidity'], ['return_wb', 'Return wet bulb'], ['return_dp', 'Return dew point'],
   ['supply_db', 'Supply air'], ['ambient_db', 'Outdoor air'], ['ambient_rh_pct', 'Outdoor humidity'], ['volts', 'Volts under load'], ['amps', 'Amps'],
@@ -41,18 +42,35 @@ function withdrawForm(visitId) {
     element('div', { class: 'field' }, element('label', { for: 'by' }, 'Who you are'), element('input', { type: 'text', id: 'by', name: 'by', value: technician() })),
     element('div', { class: 'field' }, element('label', { for: 'reason' }, 'Why it should not count'), element('input', { type: 'text', id: 'reason', name: 'reason' })),
     element('button', {}, 'Withdraw this visit'));
-  form.addEventListener('submit', async event => {
-    event.preventDefault();
-    clearProblems(form, problems);
-    try {
-      await post(`visits/${part(visitId)}/withdrawal`, Object.fromEntries(new FormData(form)));
-      location.reload();
-    } catch (refusal) {
-      showProblems(form, problems, refusal.problems);
-    }
+  onSubmit(form, problems, async boxes => {
+    await post(`visits/${part(visitId)}/withdrawal`, boxes);
+    location.reload();
   });
   return element('details', { class: 'no-print' }, element('summary', {}, 'Withdraw'),
     element('p', { class: 'quiet' }, 'The row stays in the record and is marked; it no longer counts.'), form);
+}
+
+/** For a visit that was recorded on the wrong unit: front and rear mixed up. */
+function otherUnitForm(visitId, unit) {
+  const problems = element('div');
+  const select = element('select', { id: 'other_unit', name: 'other_unit' }, element('option', { value: '' }, 'choose'));
+  const form = element('form', { class: 'withdraw', novalidate: true }, problems,
+    element('div', { class: 'field' }, element('label', { for: 'other_unit' }, 'Whose it was'), select),
+    element('div', { class: 'field' }, element('label', { for: 'other-by' }, 'Who you are'), element('input', { type: 'text', id: 'other-by', name: 'by', value: technician() })),
+    element('div', { class: 'field' }, element('label', { for: 'other-reason' }, 'How you know'), element('input', { type: 'text', id: 'other-reason', name: 'reason' })),
+    element('button', {}, 'Give the visit to that unit'));
+  onSubmit(form, problems, async boxes => {
+    const { unit_id: other } = await post(`visits/${part(visitId)}/other-unit`, { boxes: { ...boxes, new_id: newId() } });
+    location.assign(`?unit=${part(other)}`);
+  });
+  const details = element('details', { class: 'no-print' }, element('summary', {}, 'It was another unit’s'),
+    element('p', { class: 'quiet' }, 'The visit goes, as it was typed, to the unit whose it was; here it stays as a marked row.'), form);
+  details.addEventListener('toggle', async () => {
+    if (!details.open || select.options.length > 1) return;
+    const { neighbours } = await get(`units/${part(unit.id)}/form`).catch(() => ({ neighbours: [] }));
+    select.append(...neighbours.map(({ id, label, serial }) => element('option', { value: id }, serial ? `${label} (serial ${serial})` : label)));
+  });
+  return details;
 }
 
 function said(verdict) {
@@ -67,18 +85,21 @@ function said(verdict) {
     verdict.closing ? element('p', { class: 'quiet small' }, `Judged from this unit’s earlier visits and what was learned across units up to ${dayText(verdict.closing)}.`) : ''];
 }
 
-/** Shows a visit in its place; `row` is its row of the record. */
-export async function showVisit(target, visitId, row) {
+/** Shows a visit in its place; `page` is the unit's page. */
+export async function showVisit(target, visitId, page) {
+  const row = page.visits.find(one => one.id === visitId);
   try {
     const { unit, visit, verdict } = await get(`visits/${part(visitId)}`);
     fill(target, element('h2', {}, `Visit of ${momentText(visit.boxes.visited_at)}`),
-      row?.marking ? element('p', {}, element('strong', {}, markText(row.marking)), visit.counts ? '' : '. It no longer counts.') : '',
+      row?.marking ? element('p', {}, element('strong', {}, markNodes(row.marking)), visit.counts ? '' : '. It no longer counts.') : '',
       verdict ? said(verdict) : '',
       element('h3', {}, 'As read'),
       terms([...READINGS.map(([name, term]) => [term, visit.shown[name]?.text]), ...CHOICES.map(([name, term]) => [term, choiceText(visit.boxes[name])]),
-        ['Work done', row ? workText(row.work) : ''], ['By', visit.boxes.technician], ['Note', visit.boxes.notes]]),
+        ['Work done', row ? workText(row.work) : ''], ['By', named(visit.boxes.technician)], ['Instruments', visit.instruments.text],
+        ['Note', visit.boxes.notes && element('span', { dir: 'auto', class: 'as-written' }, visit.boxes.notes)]]),
+      visitPhotos(page.photos, page.visits, visitId),
       visit.counts ? [element('div', { class: 'buttons' },
-        element('a', { class: 'button', href: `../visit/?unit=${part(unit.id)}&correct=${part(visitId)}` }, 'Correct this visit')), withdrawForm(visitId)] : '');
+        element('a', { class: 'button', href: `../visit/?unit=${part(unit.id)}&correct=${part(visitId)}` }, 'Correct this visit')), otherUnitForm(visitId, unit), withdrawForm(visitId)] : '');
   } catch (refusal) {
     sayFailure(target, refusal);
   }

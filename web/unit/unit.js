@@ -5,20 +5,35 @@ import { get, part } from '../shared/api.js';
 import { layFrame, sayFailure } from '../shared/frame.js';
 import { cautionBox, forCondition } from '../shared/cautions.js';
 import { rememberUnit } from '../shared/reader.js';
-import { dayText, monthText, placeText, stateClass, stateText } from '../shared/words.js';
+import { inDecimals } from '../shared/numbers.js';
+import { dayText, monthText, placeNodes, stateClass, stateText } from '../shared/words.js';
+import { changeList } from './changes.js';
 import { drawHistory } from './history.js';
 import { showVisit } from './one-visit.js';
+import { photoStrip } from './photos.js';
 import { showSticker } from './sticker.js';
 import { visitTable } from './visit-table.js';
 
 const asked = new URLSearchParams(location.search);
 const unitId = asked.get('unit') ?? '';
+const DUTY = { out_of_service: 'out of service', sold: 'sold' };
+/** Lines of the plate with numbers of ours; the others are as somebody wrote them. */
+const NUMBERS = ['Nominal size', 'Amps on the plate', 'Rated volts', 'Run capacitor label', 'Altitude'];
+const DAYS = ['Installed', 'Warranty until'];
 let page;
+
+function showDue({ unit, next_check: next, visits }) {
+  const place = byId('next-check');
+  if (DUTY[unit.duty]) place.textContent = '';
+  else if (!next) place.textContent = visits.length ? '' : 'Never checked: a check is due.';
+  else fill(place, element(next.overdue ? 'strong' : 'span', {}, `${next.overdue ? 'Overdue since' : 'Next check by'} ${dayText(next.on)}`), `: ${next.reason}.`);
+}
 
 function showHead({ unit, state, standing, to_retake: toRetake, visits }) {
   document.title = `${unit.label} – Longsummer`;
   byId('label').textContent = unit.label;
-  byId('place').textContent = placeText(unit.label, unit.depot, unit.vehicle, unit.roof_position, unit.in_service ? '' : 'out of service');
+  fill(byId('place'), placeNodes(unit.label, unit.depot, unit.vehicle, unit.roof_position),
+    DUTY[unit.duty] ? element('strong', {}, ` · ${DUTY[unit.duty]}`) : '');
   byId('state').className = `${stateClass(state)} large`;
   byId('state').textContent = stateText(state);
   fill(byId('sentence'), standing?.sentence ?? (visits.length ? 'No visit could be judged yet.'
@@ -64,7 +79,7 @@ async function choose(visitId) {
   const next = new URLSearchParams(location.search);
   next.set('visit', visitId);
   history.replaceState(null, '', `?${next}`);
-  await showVisit(byId('visit'), visitId, page.visits.find(row => row.id === visitId));
+  await showVisit(byId('visit'), visitId, page);
   byId('visit').scrollIntoView({ block: 'nearest', behavior: 'smooth' });
 }
 
@@ -79,13 +94,19 @@ async function show() {
   byId('unit').hidden = false;
   rememberUnit(unitId);
   showHead(page);
+  showDue(page);
   showAdvice(page.standing);
-  fill(byId('plate'), terms(page.unit.plate.map(({ term, text }) => [term, text])));
+  fill(byId('plate'), terms(page.unit.plate.map(({ term, text }) => [term, text && element('span', { dir: 'auto' }, NUMBERS.includes(term) ? inDecimals(text)
+    : DAYS.includes(term) ? dayText(text) : text)])));
+  byId('edit').href = `../edit-unit/?unit=${part(unitId)}`;
+  byId('moved').href = `../moved/?unit=${part(unitId)}`;
+  fill(byId('photos'), photoStrip(page.photos, page.visits));
+  fill(byId('changes'), changeList(page.changes));
   showSticker(byId('sticker'), page.unit);
   fill(byId('visits'), visitTable(page.visits, choose));
   byId('history').hidden = page.visits.length === 0;
   if (page.visits.length) showCharts();
-  if (asked.get('visit')) showVisit(byId('visit'), asked.get('visit'), page.visits.find(row => row.id === asked.get('visit')));
+  if (asked.get('visit')) showVisit(byId('visit'), asked.get('visit'), page);
 }
 
 layFrame('unit');

@@ -23,7 +23,7 @@ function show() {
   byId('restart').hidden = !since;
   byId('start').hidden = Boolean(since);
   if (!since) {
-    fill(byId('clock'), element('small', {}, `Start the clock when the compressor starts; read after ${SETTLED} minutes.`));
+    fill(byId('clock'), element('small', {}, `Start it with the compressor; read after ${SETTLED} minutes.`));
     return;
   }
   const seconds = Math.floor((Date.now() - since) / SECOND);

@@ -3,7 +3,7 @@
 import { byId, element, fill } from '../shared/dom.js';
 
 const SUPPLY_AT = [['discharge', 'louver'], ['near_register', 'near register'], ['far_register', 'far register'], ['', 'not noted']];
-const AMBIENT_AT = [['inlet', 'condenser inlet'], ['ground', 'on the ground'], ['', 'not noted']];
+const AMBIENT_AT = [['inlet', 'at the condenser'], ['ground', 'on the ground'], ['', 'not noted']];
 const MOISTURE = [['return_rh_pct', 'RH', '%'], ['return_wb', 'wet bulb', 'temperature'], ['return_dp', 'dew point', 'temperature']];
 
 /** name: start of the box's name; temperatures get _f or _c. */
@@ -24,11 +24,13 @@ const OPTIONAL = [
   { name: 'start_amps', label: 'Start peak', hint: 'MAX hold at the start', unit: 'A' },
   { name: 'capacitor_uf', label: 'Run capacitor', hint: 'discharged and disconnected', unit: 'µF' },
 ];
-const WORKS = [['filter', 'filter cleaned or replaced'], ['evaporator_coil', 'indoor coil cleaned'], ['condenser_coil', 'condenser coil cleaned'],
+export const WORKS = [['filter', 'filter cleaned or replaced'], ['evaporator_coil', 'indoor coil cleaned'], ['condenser_coil', 'condenser coil cleaned'],
   ['capacitor', 'run capacitor replaced'], ['divider', 'divider sealed'], ['fan_motor', 'fan motor replaced'],
   ['sealed_system', 'sealed circuit opened'], ['unit_replaced', 'unit replaced']];
 
-const choose = (name, options, label) => element('div', { class: 'choices brief', role: 'radiogroup', 'aria-label': label },
+const COLUMNS = { 3: 'three', 4: 'four' };
+
+const choose = (name, options, label) => element('div', { class: `choices brief even ${COLUMNS[options.length]}`, role: 'radiogroup', 'aria-label': label },
   options.map(([value, text], index) => element('label', {},
     element('input', { type: 'radio', name, value, checked: name === 'moisture' ? index === 0 : value === '' }), text)));
 
@@ -44,7 +46,7 @@ function reading({ name, label, hint, unit, choice, moisture }) {
 /** Lays all boxes into the form. */
 export function layFields() {
   fill(byId('volts-off'), reading({ name: 'volts_off', label: 'Volts with the unit off', hint: '', unit: 'V' }));
-  fill(byId('run-minutes'), reading({ name: 'run_minutes', label: 'Minutes it had run when you read', hint: 'the clock fills this', unit: 'min' }));
+  fill(byId('run-minutes'), reading({ name: 'run_minutes', label: 'Minutes it had run', hint: 'by the clock', unit: 'min' }));
   fill(byId('readings'), READINGS.map(reading));
   fill(byId('optional-readings'), OPTIONAL.map(reading));
   fill(byId('works'), WORKS.map(([value, text]) => element('label', {}, element('input', { type: 'checkbox', name: 'work', value }), text)));

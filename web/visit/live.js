@@ -4,6 +4,7 @@ import { byId, element, fill } from '../shared/dom.js';
 import { strip } from '../shared/strip.js';
 import { sayAt } from '../shared/problems.js';
 import { dayText, stateClass, stateText } from '../shared/words.js';
+import { unfold } from './folds.js';
 
 const PAUSE = 25;
 let timer;
@@ -41,15 +42,36 @@ function question(verdict, problems, names) {
     const said = [...problems.filter(problem => problem.field === given).map(problem => `${problem.limit} ${problem.remedy}`),
       ...(verdict?.findings ?? []).filter(finding => finding.box === name).map(finding => finding.text)];
     sayAt(name, said.map(text => element('span', {}, text, ' ')));
+    if (said.length) unfold(byId(`${name}-question`));
   }
 }
 
+/** The proposed optional reading stands outside of the fold, with what it would settle; the one before goes back to its place. */
 function proposeNext(next) {
-  document.querySelectorAll('.reading.proposed').forEach(place => place.classList.remove('proposed'));
-  const place = next?.box && byId(`${next.box}-reading`);
-  if (!place) return;
+  const place = next?.box ? byId(`${next.box}-reading`) : undefined;
+  document.querySelectorAll('.reading.proposed, .look.proposed').forEach(other => { if (other !== place) takeBack(other); });
+  if (!place || place.classList.contains('proposed')) return;
   place.classList.add('proposed');
-  if (place.closest('#optional')) byId('optional').open = true;
+  place.prepend(element('p', { class: 'quiet why-proposed' }, `Worth taking now (${next.minutes} min): ${next.settles}`));
+  if (place.closest('#optional')) {
+    homes.set(place, element('span', { hidden: true }));
+    place.replaceWith(homes.get(place));
+    byId('proposed').append(place);
+  } else {
+    unfold(place);
+  }
+}
+
+const homes = new Map();
+
+/** What was typed into it keeps it where it is. */
+function takeBack(place) {
+  if (place.contains(document.activeElement) || place.querySelector('input[type=text]')?.value) return;
+  place.classList.remove('proposed');
+  place.querySelector('.why-proposed')?.remove();
+  if (!homes.has(place)) return;
+  homes.get(place).replaceWith(place);
+  homes.delete(place);
 }
 
 /** Judges once, now. @returns {verdict, problems} */

@@ -1,6 +1,6 @@
 // A visit, on site and in one hand: everything typed is kept on the device until it is saved.
 
-import { byId, element, fill } from '../shared/dom.js';
+import { byId, element, fill, named } from '../shared/dom.js';
 import { get, newId, part } from '../shared/api.js';
 import { cautionBox, foldedCautions, forCondition, forWork, MEASURING } from '../shared/cautions.js';
 import { layFrame, sayFailure, unitsChoice } from '../shared/frame.js';
@@ -8,11 +8,14 @@ import { offsetMinutes, openUnit } from '../shared/judging.js';
 import { draftKept, dropDraft, dropItem, keepDraft, keepItem, outboxItem } from '../shared/pocket.js';
 import { clearProblems, showProblems } from '../shared/problems.js';
 import { chooseSystem, rememberTechnician, rememberUnit, system, technician } from '../shared/reader.js';
+import { sendPhotos } from '../shared/photo-sending.js';
 import { sendItem } from '../shared/sending.js';
-import { dayText, momentText, placeText } from '../shared/words.js';
+import { count, dayText, momentText, placeNodes } from '../shared/words.js';
 import { layClock, stopClock } from './clock.js';
 import { chooseMoisture, layFields, nameBoxes, readingNames } from './fields.js';
+import { openWhatMatters, sayWhatIsHeld } from './folds.js';
 import { judgeNow, judgeSoon, say } from './live.js';
+import { layPhotos, photoCount, releasePhotos } from './photos.js';
 import { askWhich } from './which.js';
 
 const asked = new URLSearchParams(location.search);
@@ -31,6 +34,7 @@ function boxes() {
   delete all.work;
   delete all.moisture;
   delete all['system-choice'];
+  delete all['photo-subject'];
   const work = new FormData(form).getAll('work').join(',');
   const offset = offsetMinutes(opened.row.time_zone, all.visited_at) ?? -new Date(all.visited_at || Date.now()).getTimezoneOffset();
   return { ...all, work_done: work, system: system(), utc_offset_minutes: String(offset) };
@@ -57,6 +61,7 @@ function keep() {
 function changed() {
   keep();
   fill(byId('work-cautions'), cautionBox(forWork(new FormData(form).getAll('work'))));
+  sayWhatIsHeld(form, photoCount());
   judgeSoon(opened, typed, readingNames());
 }
 
@@ -65,7 +70,7 @@ function fillBoxes(texts) {
   chooseMoisture(['return_wb', 'return_dp'].find(name => texts[`${name}_f`] || texts[`${name}_c`]) ?? 'return_rh_pct');
   nameBoxes(Object.keys(texts).some(name => name.endsWith('_c')) ? 'si' : Object.keys(texts).some(name => name.endsWith('_f')) ? 'us' : system());
   for (const box of form.elements) {
-    if (box.name === 'moisture' || box.name === 'system-choice') continue;
+    if (['moisture', 'system-choice', 'photo-subject'].includes(box.name) || box.type === 'file') continue;
     if (box.type === 'radio') box.checked = box.value === (texts[box.name] ?? '');
     else if (box.name === 'work') box.checked = (texts.work_done ?? '').split(',').includes(box.value);
     else if (box.type === 'checkbox') box.checked = texts[box.name] === box.value;
@@ -77,8 +82,9 @@ function showLast({ id: lastId, at, shown }) {
   if (!lastId) return;
   for (const [name, value] of Object.entries(shown)) {
     const place = byId(`${['return_wb', 'return_dp'].includes(name) ? 'return_rh_pct' : name}-last`);
-    if (place) fill(place, element('b', {}, value.text), `on ${dayText(at)}`);
+    if (place) fill(place, element('b', {}, value.text), element('span', { class: 'off-screen' }, ` on ${dayText(at)}`));
   }
+  byId('last-note').textContent = `Beside the boxes: the visit of ${dayText(at)}.`;
 }
 
 /** The time on the clock of the unit's depot, or of this device where that is not known. */
@@ -141,8 +147,8 @@ async function lay() {
   rememberUnit(unitId);
   document.title = `${corrects ? 'Correct a visit' : 'New visit'}: ${row.unit.label} – Longsummer`;
   byId('title').textContent = corrects ? 'Correct a visit' : again ? 'Read again' : 'New visit';
-  fill(byId('unit'), element('a', { class: 'button', href: `../unit/?unit=${part(unitId)}` }, row.unit.label), element('a', { href: './' }, 'another unit'),
-    element('span', {}, placeText(row.unit.label, row.unit.depot, row.vehicle, row.roof_position)));
+  fill(byId('unit'), element('a', { class: 'button', href: `../unit/?unit=${part(unitId)}` }, named(row.unit.label)), element('a', { href: './' }, 'another unit'),
+    element('span', {}, placeNodes(row.unit.label, row.unit.depot, row.vehicle, row.roof_position)));
   sayHowFresh();
   layFields();
   id = newId();
@@ -152,6 +158,8 @@ async function lay() {
   nameBoxes(system());
   fill(byId('cautions'), foldedCautions(MEASURING, 'Mains, roof, generator: read this before you measure'));
   byId('correction').hidden = !corrects;
+  openWhatMatters(form);
+  await layPhotos(id, () => sayWhatIsHeld(form, photoCount()));
   form.hidden = false;
   if (!corrects) layClock(unitId, minutes => {
     const box = byId('run_minutes');
@@ -194,6 +202,12 @@ function showKept(said, refusal) {
     element('a', { class: stuck ? 'button main' : 'button', href: '../phone/' }, stuck ? 'Settle it' : 'What waits to be sent'));
 }
 
+function sayPhotos({ sent, refused, waiting }) {
+  const said = [sent ? `${count(sent, 'photo', 'photos')} sent` : '', waiting ? `${count(waiting, 'photo waits', 'photos wait')} to be sent with the visit` : '',
+    refused ? `${count(refused, 'photo was', 'photos were')} refused` : ''].filter(Boolean);
+  if (said.length) byId('done').append(element('p', { class: 'quiet' }, `${said.join(', ')}.`));
+}
+
 /** The visit as it waits to be sent, with what was said of it here. */
 const itemOf = ({ state, sentence }) => ({ id, kind: 'visit', unit_id: unitId, label: opened.row.unit.label, corrects, boxes: boxes(),
   said: { state, sentence }, saved_at: Date.now(), state: 'waiting' });
@@ -210,9 +224,12 @@ async function keepAndSend(verdict) {
   rememberTechnician(byId('technician').value);
   await keeping;
   await dropDraft(key);
+  await releasePhotos();
+  const photos = await sendPhotos();
   stopClock();
   if (refusal) showKept(verdict, refusal);
   else showSaved(answer, verdict);
+  sayPhotos(photos);
 }
 
 async function save(event) {

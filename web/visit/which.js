@@ -1,17 +1,17 @@
 // Which unit: last used first, then a search by name, serial or vehicle; by the server where it answers, else among those kept here.
 
-import { byId, element, fill } from '../shared/dom.js';
+import { byId, element, fill, named } from '../shared/dom.js';
 import { get, part } from '../shared/api.js';
 import { unitsLike } from '../shared/pocket.js';
 import { lastUnits } from '../shared/reader.js';
 import { unitsOfOurOwn } from '../shared/sending.js';
 import { sayFailure } from '../shared/frame.js';
-import { placeText } from '../shared/words.js';
+import { placeNodes } from '../shared/words.js';
 
 const MOST = 50;
 
-const link = row => element('li', {}, element('a', { href: `../visit/?unit=${part(row.unit_id)}` }, row.label,
-  element('span', { class: 'hint' }, placeText(row.label, row.depot, row.vehicle, row.roof_position))));
+const link = row => element('li', {}, element('a', { href: `../visit/?unit=${part(row.unit_id)}` }, named(row.label),
+  element('span', { class: 'hint' }, placeNodes(row.label, row.depot, row.vehicle, row.roof_position))));
 
 const rowKept = row => ({ unit_id: row.unit_id, label: row.unit.label, depot: row.unit.depot, vehicle: row.vehicle, roof_position: row.roof_position });
 

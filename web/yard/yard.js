@@ -1,11 +1,15 @@
 // The yard: all units, most pressing first. The filter is in the address.
 
-import { byId, element, fill } from '../shared/dom.js';
+import { byId, element, fill, named } from '../shared/dom.js';
 import { get, part } from '../shared/api.js';
 import { layFrame, sayFailure } from '../shared/frame.js';
-import { count, dayText, monthText, placeText, stateClass, stateText } from '../shared/words.js';
+import { count, dayText, monthText, placeNodes, stateClass, stateText } from '../shared/words.js';
 
-const FILTERS = ['state', 'seen', 'since', 'depot', 'condition', 'text', 'order', 'page'];
+const FILTERS = ['state', 'seen', 'due', 'duty', 'since', 'depot', 'condition', 'text', 'order', 'page'];
+/** Of these one at a time is chosen by a sentence. */
+const SENTENCES = ['state', 'seen', 'due', 'duty'];
+const NONE = Object.fromEntries(SENTENCES.map(name => [name, '']));
+const DUTY = { out_of_service: 'out of service', sold: 'sold' };
 const asked = new URLSearchParams(location.search);
 
 /** This page's address with some parts of the filter changed; the page number starts anew. */
@@ -21,6 +25,8 @@ function sentenceText({ key, count: number }, since) {
     case 'never_judged': return `${number} not judged yet`;
     case 'retake': return `${number} to retake`;
     case 'unvisited': return `${number} not visited since ${dayText(since)}`;
+    case 'overdue': return `${number} overdue`;
+    case 'out': return `${number} out of service or sold`;
     case 'all': return count(number, 'unit', 'units');
     default: return `${number} ${key}`;
   }
@@ -28,8 +34,8 @@ function sentenceText({ key, count: number }, since) {
 
 function showSentences(yard) {
   const links = yard.sentences.filter(sentence => sentence.count > 0 || sentence.key === 'all').map(sentence => {
-    const current = (asked.get('state') ?? '') === (sentence.filter.state ?? '') && (asked.get('seen') ?? '') === (sentence.filter.seen ?? '');
-    return element('a', { href: address({ state: '', seen: '', ...sentence.filter }), 'aria-current': current ? 'true' : undefined },
+    const current = SENTENCES.every(name => (asked.get(name) ?? '') === (sentence.filter[name] ?? ''));
+    return element('a', { href: address({ ...NONE, ...sentence.filter }), 'aria-current': current ? 'true' : undefined },
       sentenceText(sentence, yard.unvisited_since));
   });
   fill(byId('sentences'), links);
@@ -55,14 +61,20 @@ function likely(row) {
   return element('p', { class: 'quiet' }, row.visit_count ? 'no visit could be judged yet' : 'no visit yet');
 }
 
+function due({ next_check: next, duty }) {
+  if (!next) return duty === 'in_service' ? element('p', {}, element('strong', {}, 'check due')) : '';
+  return element('p', { class: next.overdue ? '' : 'quiet' }, next.overdue ? element('strong', {}, 'overdue') : 'due', ` ${next.overdue ? 'since' : 'by'} ${dayText(next.on)}`,
+    next.overdue ? `: ${next.reason}` : '');
+}
+
 function rowOf(row) {
   return element('li', { class: row.state },
     element('p', {}, element('span', { class: stateClass(row.state) }, stateText(row.state)),
       row.to_retake ? element('span', { class: 'retake-mark' }, 'last reading: ', element('span', { class: 'state retake' }, 'retake')) : ''),
-    element('div', {}, element('a', { class: 'unit-link', href: `../unit/?unit=${part(row.unit_id)}` }, row.label),
-      element('p', { class: 'where' }, placeText(row.label, row.depot, row.vehicle, row.roof_position)), row.in_service ? '' : element('p', {}, 'out of service')),
+    element('div', {}, element('a', { class: 'unit-link', href: `../unit/?unit=${part(row.unit_id)}` }, named(row.label)),
+      element('p', { class: 'where' }, placeNodes(row.label, row.depot, row.vehicle, row.roof_position)), DUTY[row.duty] ? element('p', {}, DUTY[row.duty]) : ''),
     element('div', { class: 'likely' }, likely(row)),
-    element('p', { class: 'seen quiet' }, row.last_visit_at ? `last visit ${dayText(row.last_visit_at)}` : 'never visited'));
+    element('div', { class: 'seen' }, element('p', { class: 'quiet' }, row.last_visit_at ? `last visit ${dayText(row.last_visit_at)}` : 'never visited'), due(row)));
 }
 
 function showRows(yard) {

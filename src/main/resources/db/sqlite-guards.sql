@@ -14,6 +14,14 @@ begin select raise(abort, 'closings are append-only'); end;
 create trigger if not exists closing_is_kept before delete on closing
 when not exists (select 1 from setting where name = 'demo')
 begin select raise(abort, 'closings are append-only'); end;
+create trigger if not exists unit_change_is_append_only before update on unit_change
+begin select raise(abort, 'changes of units are append-only'); end;
+create trigger if not exists unit_change_is_kept before delete on unit_change
+when not exists (select 1 from setting where name = 'demo')
+begin select raise(abort, 'changes of units are append-only'); end;
+create trigger if not exists photo_is_kept before delete on photo
+when not exists (select 1 from setting where name = 'demo')
+begin select raise(abort, 'photos are taken out, not deleted'); end;
 create trigger if not exists journal_is_append_only before update on journal
 begin select raise(abort, 'the journal is append-only'); end;
 create trigger if not exists journal_is_kept before delete on journal

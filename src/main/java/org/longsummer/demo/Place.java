@@ -21,6 +21,6 @@ record Place(String name, double altitudeFeet, ZoneId zone, Climate climate, Lis
     }
 
     Depot depot() {
-        return new Depot(name, Optional.of(altitude()), Optional.of(zone));
+        return new Depot(name, Optional.of(altitude()), Optional.of(zone), Optional.empty());
     }
 }

@@ -10,8 +10,8 @@ import org.jdbi.v3.core.Jdbi;
  */
 public final class Demo {
     /** Those that refer come before those they refer to. */
-    private static final List<String> TABLES = List.of("sheet_link", "standing", "verdict", "withdrawal", "visit", "instruments", "unit", "depot",
-            "closing", "setting");
+    private static final List<String> TABLES = List.of("sheet_link", "photo", "unit_change", "standing", "verdict", "withdrawal", "visit", "instruments",
+            "unit", "depot", "technician", "business", "closing", "setting");
 
     private final Jdbi reader;
     private final Jdbi writer;

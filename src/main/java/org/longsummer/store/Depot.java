@@ -2,6 +2,7 @@ package org.longsummer.store;
 
 import java.time.ZoneId;
 import java.util.Optional;
+import org.longsummer.chain.season.Climate;
 import org.longsummer.quantity.Altitude;
 
 /**
@@ -10,5 +11,6 @@ import org.longsummer.quantity.Altitude;
  * @param name unique
  * @param altitude height above mean sea level, where known
  * @param timeZone in which its people read clocks, where known
+ * @param climate how much its units run over the year, where somebody said so
  */
-public record Depot(String name, Optional<Altitude> altitude, Optional<ZoneId> timeZone) {}
+public record Depot(String name, Optional<Altitude> altitude, Optional<ZoneId> timeZone, Optional<Climate> climate) {}

@@ -3,7 +3,9 @@ package org.longsummer.store;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.ZoneId;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
@@ -12,6 +14,8 @@ import org.longsummer.quantity.Altitude;
 
 /** The places where vehicles stand. */
 public final class Depots {
+    private static final String COLUMNS = "name, altitude_m, time_zone, climate";
+
     private final Jdbi reader;
     private final Jdbi writer;
 
@@ -28,27 +32,45 @@ public final class Depots {
     public List<Depot> all(Reach reach) {
         ReachCondition seen = new ReachCondition(reach);
         return reader.withHandle(handle -> handle
-                .createQuery("select name, altitude_m, time_zone from depot where " + seen.on("name") + " order by name")
+                .createQuery("select " + COLUMNS + " from depot where " + seen.on("name") + " order by name")
                 .bindMap(seen.values()).map((row, context) -> depot(row)).list());
     }
 
     public Optional<Depot> named(String name) {
-        return reader.withHandle(handle -> handle.createQuery("select name, altitude_m, time_zone from depot where name = :name")
-                .bind("name", name).map((row, context) -> depot(row)).findOne());
+        return reader.withHandle(handle -> named(handle, name));
     }
 
-    /** Adds a depot, or changes the one of that name. */
+    static Optional<Depot> named(Handle handle, String name) {
+        return handle.createQuery("select " + COLUMNS + " from depot where name = :name")
+                .bind("name", name).map((row, context) -> depot(row)).findOne();
+    }
+
+    /** How many units stand at each depot that has any. */
+    public Map<String, Integer> unitCounts() {
+        return reader.withHandle(handle -> handle.createQuery("select depot, count(*) as units from unit where depot is not null group by depot")
+                .reduceRows(new HashMap<>(), (counts, row) -> {
+                    counts.put(row.getColumn("depot", String.class), row.getColumn("units", Integer.class));
+                    return counts;
+                }));
+    }
+
+    /**
+     * Adds a depot, or changes the one of that name; its units do not change. Units at a depot with another altitude or climate are
+     * {@link Fleet#settle judged anew}.
+     */
     public void save(Depot depot) {
         writer.useTransaction(handle -> save(handle, depot));
     }
 
     static void save(Handle handle, Depot depot) {
         handle.createUpdate("""
-                insert into depot (name, altitude_m, time_zone) values (:name, :altitude, :zone)
-                on conflict (name) do update set altitude_m = excluded.altitude_m, time_zone = excluded.time_zone""")
+                insert into depot (name, altitude_m, time_zone, climate) values (:name, :altitude, :zone, :climate)
+                on conflict (name) do update set altitude_m = excluded.altitude_m, time_zone = excluded.time_zone,
+                climate = excluded.climate""")
                 .bind("name", depot.name())
                 .bind("altitude", depot.altitude().map(Altitude::metres))
                 .bind("zone", depot.timeZone().map(ZoneId::getId))
+                .bind("climate", depot.climate().map(ClimateColumn::text))
                 .execute();
     }
 
@@ -60,6 +82,6 @@ public final class Depots {
 
     private static Depot depot(ResultSet row) throws SQLException {
         return new Depot(row.getString("name"), Column.quantity(row, "altitude_m", Altitude::new),
-                Column.text(row, "time_zone").map(ZoneId::of));
+                Column.text(row, "time_zone").map(ZoneId::of), Column.text(row, "climate").map(ClimateColumn::climate));
     }
 }

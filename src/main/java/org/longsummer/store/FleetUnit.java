@@ -29,6 +29,11 @@ public record FleetUnit(Unit unit, String make, String model, String serial, Str
         return new FleetUnit(unit, "", "", "", "", "", "", Optional.empty(), Duty.IN_SERVICE);
     }
 
+    /** The same with another unit to be judged by. */
+    public FleetUnit with(Unit other) {
+        return new FleetUnit(other, make, model, serial, vehicle, roofPosition, owner, warrantyUntil, duty);
+    }
+
     public String id() {
         return unit.id();
     }

@@ -43,6 +43,7 @@ public final class Judging {
         return writer.inTransaction(handle -> obstacle(handle, exact).orElseGet(() -> {
             LearnedLevels.Closed closed = closed(handle);
             Visits.append(handle, List.of(exact), receipt(closed));
+            exact.correction().ifPresent(correction -> Photos.follow(handle, correction.correctsId(), exact.visit().id()));
             List<Verdict> verdicts = judge(handle, Units.find(handle, exact.visit().unitId()).orElseThrow().unit(),
                     closed.closings());
             return new Saving.Stored(verdictOf(verdicts, exact.visit().id()).orElseThrow());
@@ -70,8 +71,23 @@ public final class Judging {
 
     /** Judges one unit again, for example after its plate was changed. */
     public void judgeAgain(String unitId) {
-        writer.useTransaction(handle -> Units.find(handle, unitId)
-                .ifPresent(unit -> judge(handle, unit.unit(), closed(handle).closings())));
+        writer.useTransaction(handle -> judgeAgain(handle, unitId));
+    }
+
+    void judgeAgain(Handle handle, String unitId) {
+        Units.find(handle, unitId).ifPresent(unit -> judge(handle, unit.unit(), closed(handle).closings()));
+    }
+
+    /** Withdraws a visit and stores it, as typed, on the unit whose it was. */
+    void give(Handle handle, RecordedVisit given, String otherId, String newId, UnitChange.Because because) {
+        Visits.withdraw(handle, given.visit().id(), new Withdrawal(because.by(), clock.instant().truncatedTo(ChronoUnit.MILLIS),
+                because.reason()));
+        Entry moved = new Entry(given.visit().on(otherId, newId), given.entry().typed(), because.by(), Optional.empty());
+        LearnedLevels.Closed closed = closed(handle);
+        Visits.append(handle, List.of(moved), receipt(closed));
+        Photos.follow(handle, given.visit().id(), newId);
+        judgeAgain(handle, given.visit().unitId());
+        judgeAgain(handle, otherId);
     }
 
     /** The verdicts of a unit with all their reasons, in order of time; nothing is written. */

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.Optional;
 import org.longsummer.chain.condition.Condition;
 import org.longsummer.chain.condition.State;
+import org.longsummer.chain.due.NextCheck;
 
 /**
  * How one unit stands: the row of the yard.
@@ -14,17 +15,17 @@ import org.longsummer.chain.condition.State;
  * @param depot where it stands; empty when unknown
  * @param vehicle the vehicle it sits on; empty when unknown
  * @param roofPosition where on the roof; empty when unknown
- * @param inService whether it is looked after now
+ * @param duty whether it is looked after now
  * @param judged what the last judged visit said; absent when none was ever judged
  * @param lastVisitId the last visit that counts, judged or not
  * @param lastVisitAt its moment
  * @param lastToRetake the last visit is a retake, so {@code judged} is older than it
  * @param visitCount visits that count
- * @param nextDueOn day of the next check, where planned
+ * @param next the next check; absent when it was never visited
  */
-public record Standing(String unitId, String label, String depot, String vehicle, String roofPosition, boolean inService,
+public record Standing(String unitId, String label, String depot, String vehicle, String roofPosition, FleetUnit.Duty duty,
         Optional<Judged> judged, Optional<String> lastVisitId, Optional<Instant> lastVisitAt, boolean lastToRetake, int visitCount,
-        Optional<LocalDate> nextDueOn) {
+        Optional<NextCheck> next) {
 
     /**
      * What the last judged visit said.

@@ -10,19 +10,21 @@ import org.jdbi.v3.core.statement.StatementContext;
 import org.longsummer.chain.condition.Condition;
 import org.longsummer.chain.condition.State;
 import org.longsummer.chain.condition.Verdict;
+import org.longsummer.chain.due.CheckPlanner;
+import org.longsummer.chain.due.NextCheck;
 
 /** A unit's standing as a row; {@code s} is the standing, {@code u} the unit. */
 final class StandingRow {
     static final String COLUMNS = """
-            s.unit_id, s.label, s.depot, u.vehicle, u.roof_position, s.in_service, s.state, s.condition, s.likeliest_fault, \
+            s.unit_id, s.label, s.depot, u.vehicle, u.roof_position, u.duty, s.state, s.condition, s.likeliest_fault, \
             s.p_likeliest_fault, s.p_steady, s.p_impact, s.since, s.judged_visit_id, s.judged_at_ms, s.last_visit_id, \
-            s.last_visit_at_ms, s.last_to_retake, s.visit_count, s.next_due_on""";
+            s.last_visit_at_ms, s.last_to_retake, s.visit_count, s.next_due_on, s.next_due_reason""";
     static final int NEVER_JUDGED = 1;
     static final String UPDATE_JUDGED = """
             update standing set state = :state, state_rank = :rank, condition = :condition, likeliest_fault = :likeliest,
             p_likeliest_fault = :p_likeliest, p_steady = :p_steady, p_impact = :p_impact, since = :since,
             judged_visit_id = :judged_id, judged_at_ms = :judged_at, last_visit_id = :last_id, last_visit_at_ms = :last_at,
-            last_to_retake = :retake, visit_count = :count where unit_id = :unit""";
+            last_to_retake = :retake, visit_count = :count, next_due_on = :due_on, next_due_reason = :due_reason where unit_id = :unit""";
 
     private StandingRow() {}
 
@@ -39,7 +41,10 @@ final class StandingRow {
         Optional<Verdict> judged = last(verdicts.stream().filter(verdict -> verdict.state() != State.RETAKE).toList());
         Optional<Verdict> newest = last(verdicts);
         Optional<Condition> likeliest = judged.map(verdict -> verdict.probabilities().likeliestFault());
+        Optional<NextCheck> next = CheckPlanner.after(verdicts);
         return row.bind("unit", unitId).bind("count", verdicts.size())
+                .bind("due_on", next.map(check -> check.on().toString()))
+                .bind("due_reason", next.map(check -> Column.word(check.reason(), null)))
                 .bind("state", judged.map(verdict -> verdict.state().word()))
                 .bind("rank", judged.map(verdict -> rank(verdict.state())).orElse(NEVER_JUDGED))
                 .bind("condition", judged.map(verdict -> verdict.condition().word()))
@@ -62,9 +67,14 @@ final class StandingRow {
     static Standing read(ResultSet row, StatementContext context) throws SQLException {
         String depot = row.getString("depot");
         return new Standing(row.getString("unit_id"), row.getString("label"), depot == null ? "" : depot, row.getString("vehicle"),
-                row.getString("roof_position"), row.getInt("in_service") == 1, judged(row), Column.text(row, "last_visit_id"),
+                row.getString("roof_position"), Column.choice(row, "duty", FleetUnit.Duty.class, null), judged(row), Column.text(row, "last_visit_id"),
                 Column.moment(row, "last_visit_at_ms"), row.getInt("last_to_retake") == 1, row.getInt("visit_count"),
-                Column.day(row, "next_due_on"));
+                next(row));
+    }
+
+    private static Optional<NextCheck> next(ResultSet row) throws SQLException {
+        NextCheck.Reason reason = Column.choice(row, "next_due_reason", NextCheck.Reason.class, null);
+        return Column.day(row, "next_due_on").filter(day -> reason != null).map(day -> new NextCheck(day, reason));
     }
 
     private static Optional<Standing.Judged> judged(ResultSet row) throws SQLException {

@@ -1,6 +1,7 @@
 package org.longsummer.store;
 
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -54,20 +55,25 @@ public final class Standings {
      *
      * @param filter narrows all of them
      * @param seasonStart units without a visit since then are counted as not visited
+     * @param today units whose next check was due before this day are counted as overdue, as are those never visited
      */
-    public YardCounts counts(YardFilter filter, Instant seasonStart) {
+    public YardCounts counts(YardFilter filter, Instant seasonStart, LocalDate today) {
         Narrowing narrowing = new Narrowing(filter);
+        int outOfService = count(filter.outOfServiceInstead());
         return reader.withHandle(handle -> handle.createQuery("""
                 select count(*) as units, coalesce(sum(case when s.state = 'act' then 1 else 0 end), 0) as act,
                 coalesce(sum(case when s.state = 'drifting' then 1 else 0 end), 0) as drifting,
                 coalesce(sum(case when s.state = 'steady' then 1 else 0 end), 0) as steady,
                 coalesce(sum(case when s.state is null then 1 else 0 end), 0) as never_judged,
                 coalesce(sum(s.last_to_retake), 0) as to_retake,
-                coalesce(sum(case when coalesce(s.last_visit_at_ms, 0) < :season_start then 1 else 0 end), 0) as not_visited
+                coalesce(sum(case when coalesce(s.last_visit_at_ms, 0) < :season_start then 1 else 0 end), 0) as not_visited,
+                coalesce(sum(case when s.next_due_on < :today or s.visit_count = 0 then 1 else 0 end), 0) as overdue
                 from standing s""" + narrowing.where())
                 .bindMap(narrowing.values).bind("season_start", seasonStart.toEpochMilli())
+                .bind("today", today.toString())
                 .map((row, context) -> new YardCounts(row.getInt("units"), row.getInt("act"), row.getInt("drifting"),
-                        row.getInt("steady"), row.getInt("never_judged"), row.getInt("to_retake"), row.getInt("not_visited"))).one());
+                        row.getInt("steady"), row.getInt("never_judged"), row.getInt("to_retake"), row.getInt("not_visited"),
+                        row.getInt("overdue"), outOfService)).one());
     }
 
     /** Writes what a unit's own row says; keeps what its visits say. */
@@ -104,9 +110,8 @@ public final class Standings {
                 conditions.add(reach.on("s.depot"));
                 values.putAll(reach.values());
             }
-            if (!filter.outOfServiceToo()) {
-                conditions.add("s.in_service = 1");
-            }
+            conditions.add(filter.outOfService() ? "s.in_service = 0" : "s.in_service = 1");
+            filter.dueBefore().ifPresent(day -> add("(s.next_due_on < :due_before or s.visit_count = 0)", "due_before", day.toString()));
             filter.depot().ifPresent(depot -> add("s.depot = :depot", "depot", depot));
             filter.state().ifPresent(this::state);
             if (filter.neverJudged()) {

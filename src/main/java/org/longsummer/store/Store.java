@@ -38,6 +38,11 @@ public final class Store implements AutoCloseable {
     private final LearnedLevels closings;
     private final Judging judging;
     private final Demo demo;
+    private final Fleet fleet;
+    private final UnitChanges changes;
+    private final Photos photos;
+    private final Technicians technicians;
+    private final TheBusiness business;
     private final Acting acting;
     private final Journal journal;
     private final People people;
@@ -64,6 +69,11 @@ public final class Store implements AutoCloseable {
         closings = new LearnedLevels(reader);
         judging = new Judging(reader, writer, closings, clock);
         demo = new Demo(reader, writer, closings);
+        fleet = new Fleet(writer, judging, clock);
+        changes = new UnitChanges(reader);
+        photos = new Photos(reader, writer, clock);
+        technicians = new Technicians(reader, writer);
+        business = new TheBusiness(reader, writer);
         acting = new Acting(clock);
         acting.stamp(writer);
         journal = new Journal(reader, writer);
@@ -119,6 +129,27 @@ public final class Store implements AutoCloseable {
 
     public Judging judging() {
         return judging;
+    }
+
+    /** Where units are changed. */
+    public Fleet fleet() {
+        return fleet;
+    }
+
+    public UnitChanges changes() {
+        return changes;
+    }
+
+    public Photos photos() {
+        return photos;
+    }
+
+    public Technicians technicians() {
+        return technicians;
+    }
+
+    public TheBusiness business() {
+        return business;
     }
 
     /** The clock that stamps receipts and tells which days are over. */

@@ -19,11 +19,13 @@ import org.longsummer.quantity.Voltage;
 
 /** A unit as a row. */
 final class UnitRow {
-    static final String COLUMNS = """
+    private static final String OWN = """
             id, label, depot, nominal_capacity_w, refrigerant, rated_amps_a, rated_amps_kind, rated_volts_v, variable_speed, \
             soft_starter, capacitor_label_uf, air_delivery, installed_on, altitude_m, make, model, serial, vehicle, roof_position, \
             owner, warranty_until, duty""";
-    private static final String WRITTEN = COLUMNS + ", serial_key";
+    /** Of the table {@code unit}. */
+    static final String COLUMNS = OWN + ", (select d.climate from depot d where d.name = unit.depot) as climate";
+    private static final String WRITTEN = OWN + ", serial_key";
     static final String UPSERT = "insert into unit (" + WRITTEN + ") values (" + names(WRITTEN, ":%1$s") + ") "
             + "on conflict (id) do update set " + names(WRITTEN.substring("id, ".length()), "%1$s = excluded.%1$s");
 
@@ -60,7 +62,7 @@ final class UnitRow {
         String depot = row.getString("depot");
         Unit unit = new Unit(row.getString("id"), row.getString("label"), depot == null ? "" : depot, plate(row),
                 Column.choice(row, "air_delivery", AirDelivery.class, AirDelivery.UNKNOWN), Column.day(row, "installed_on"),
-                new Altitude(row.getDouble("altitude_m")));
+                new Altitude(row.getDouble("altitude_m")), ClimateColumn.clock(Column.text(row, "climate")));
         return new FleetUnit(unit, row.getString("make"), row.getString("model"), row.getString("serial"), row.getString("vehicle"),
                 row.getString("roof_position"), row.getString("owner"), Column.day(row, "warranty_until"),
                 Column.choice(row, "duty", FleetUnit.Duty.class, null));

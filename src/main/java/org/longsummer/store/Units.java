@@ -47,6 +47,10 @@ public final class Units {
         return handle.createQuery("select distinct unit_id from visit order by unit_id").mapTo(String.class).list();
     }
 
+    static List<String> idsAt(Handle handle, String depot) {
+        return handle.createQuery("select id from unit where depot = :depot order by id").bind("depot", depot).mapTo(String.class).list();
+    }
+
     static List<FleetUnit> among(Handle handle, Collection<String> ids) {
         return ids.isEmpty() ? List.of() : handle.createQuery("select " + UnitRow.COLUMNS + " from unit where id in (<ids>)")
                 .bindList("ids", List.copyOf(ids)).map(UnitRow::read).list();
@@ -88,9 +92,18 @@ public final class Units {
                 .bind("key", FleetUnit.serialKey(serial)).map(UnitRow::read).list());
     }
 
+    /** Other units on the same vehicle first, then at the same depot: those it may be mixed up with; at most a hundred. */
+    public List<FleetUnit> neighbours(FleetUnit unit) {
+        return reader.withHandle(handle -> handle.createQuery("select " + UnitRow.COLUMNS + """
+                 from unit where id <> :id and duty = 'in_service' and (vehicle = :vehicle and vehicle <> '' or depot = :depot)
+                order by vehicle = :vehicle and vehicle <> '' desc, label, id limit 100""")
+                .bind("id", unit.id()).bind("vehicle", unit.vehicle()).bind("depot", unit.unit().site())
+                .map(UnitRow::read).list());
+    }
+
     /**
-     * Adds a unit, or changes the one of that id; its depot is added when it is new. A change of what the chain judges by needs
-     * {@link Judging#judgeAgain} afterwards.
+     * Adds a unit, or changes the one of that id, unrecorded; its depot is added when it is new. A change of what the chain judges by
+     * needs {@link Judging#judgeAgain} afterwards; what people change goes through {@link Fleet}.
      */
     public void save(FleetUnit unit) {
         writer.useTransaction(handle -> save(handle, List.of(unit)));

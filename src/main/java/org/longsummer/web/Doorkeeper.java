@@ -49,7 +49,11 @@ final class Doorkeeper {
         this.front = front;
         this.cookies = cookies;
         this.unitNamedBy = Map.of("unit", Optional::of,
-                "visit", visit -> store.visits().find(visit).map(found -> found.visit().unitId()));
+                "visit", this::unitOfVisit, "photo", photo -> store.photos().find(photo).flatMap(found -> unitOfVisit(found.visitId())));
+    }
+
+    private Optional<String> unitOfVisit(String visit) {
+        return store.visits().find(visit).map(found -> found.visit().unitId());
     }
 
     void stand(RoutesConfig routes) {

@@ -20,12 +20,14 @@ final class HouseApi {
      * @param demo what is stored is the invented demo fleet
      * @param units how many units the reader sees
      * @param who the reader
+     * @param business whose paper it is
      */
-    record House(boolean demo, int units, SignInApi.Who who) {}
+    record House(boolean demo, int units, SignInApi.Who who, BusinessApi.BusinessView business) {}
 
     void show(Context request) {
         Asking asking = Asking.of(request);
-        request.json(new House(store.demo().isThere(), store.units().count(asking.reach()), SignInApi.Who.of(asking)));
+        request.json(new House(store.demo().isThere(), store.units().count(asking.reach()), SignInApi.Who.of(asking),
+                BusinessApi.BusinessView.of(store.business().read())));
     }
 
     void bringDemo(Context request) {

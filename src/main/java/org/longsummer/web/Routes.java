@@ -82,4 +82,29 @@ final class Routes {
         routes.get("/api/changes", changes::show, ADMINISTER);
         routes.get("/api/units/{unit}/changes", changes::ofUnit, LOOK_AFTER);
     }
+
+    /** What a shop keeps besides visits: what becomes of units, photos, depots, instruments, whose paper it is. */
+    static void lay(RoutesConfig routes, FleetApi fleet, PhotoApi photos, DepotApi depots, TechnicianApi technicians, BusinessApi business) {
+        routes.get("/api/units/{unit}/form", fleet::form, SEE);
+        routes.post("/api/units/{unit}/form", fleet::edit, LOOK_AFTER);
+        routes.post("/api/units/{unit}/move", fleet::move, LOOK_AFTER);
+        routes.post("/api/units/{unit}/swap", fleet::swap, LOOK_AFTER);
+        routes.post("/api/units/{unit}/replacement", fleet::replace, LOOK_AFTER);
+        routes.post("/api/visits/{visit}/other-unit", fleet::giveVisit, LOOK_AFTER);
+
+        routes.post("/api/visits/{visit}/photos", photos::add, VISIT);
+        routes.get("/api/photos/{photo}", photos::show, SEE);
+        routes.post("/api/photos/{photo}/removal", photos::remove, LOOK_AFTER);
+
+        routes.get("/api/depots", depots::list, SEE);
+        routes.post("/api/depots", depots::save, LOOK_AFTER);
+        routes.post("/api/depots/hours", depots::hours, SEE);
+        routes.get("/api/technicians", technicians::list, SEE);
+        routes.post("/api/technicians", technicians::save, VISIT);
+        routes.get("/api/business", business::show, SEE);
+        routes.post("/api/business", business::save, ADMINISTER);
+        routes.get("/api/business/logo", business::showLogo, SEE);
+        routes.post("/api/business/logo", business::saveLogo, ADMINISTER);
+        routes.delete("/api/business/logo", business::removeLogo, ADMINISTER);
+    }
 }

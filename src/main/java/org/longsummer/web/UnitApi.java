@@ -1,6 +1,7 @@
 package org.longsummer.web;
 
 import io.javalin.http.Context;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -8,13 +9,17 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.longsummer.access.Person;
 import org.longsummer.chain.condition.State;
 import org.longsummer.chain.condition.Verdict;
+import org.longsummer.chain.due.CheckPlanner;
+import org.longsummer.chain.due.NextCheck;
 import org.longsummer.quantity.Altitude;
 import org.longsummer.quantity.UnitSystem;
 import org.longsummer.store.FleetUnit;
 import org.longsummer.store.RecordedVisit;
 import org.longsummer.store.Store;
+import org.longsummer.store.UnitChange.Because;
 import org.longsummer.wire.UnitForm;
 import org.longsummer.wire.VerdictView;
 
@@ -33,9 +38,20 @@ final class UnitApi {
      * @param state of the last judged visit, or {@code never_judged}
      * @param standing what the last judged visit says; absent when none was ever judged
      * @param toRetake what the last visit says when it is a retake
+     * @param nextCheck when the next check is due and why; absent when it was never visited, or is not in service
      * @param visits the whole record in order of time, with what no longer counts
+     * @param changes what became of it, in the order in which it was recorded
+     * @param photos of all its visits, latest visit first
      */
-    record UnitPage(UnitView unit, String state, Optional<VerdictView> standing, Optional<VerdictView> toRetake, List<VisitRow> visits) {}
+    record UnitPage(UnitView unit, String state, Optional<VerdictView> standing, Optional<VerdictView> toRetake,
+            Optional<DueView> nextCheck, List<VisitRow> visits, List<ChangeView> changes, List<PhotoView> photos) {}
+
+    /** A check: the last day on which it is in time, whether that is past, and why then. */
+    record DueView(String on, boolean overdue, String reason) {
+        static DueView of(NextCheck next, LocalDate today) {
+            return new DueView(next.on().toString(), next.on().isBefore(today), next.reason().phrase());
+        }
+    }
 
     /** What became of a new unit. */
     record Added(String unitId) {}
@@ -52,14 +68,24 @@ final class UnitApi {
         request.json(new UnitPage(UnitView.of(unit, system), judged.map(verdict -> verdict.state().word()).orElse("never_judged"),
                 judged.map(verdict -> VerdictView.of(verdict, system)),
                 last.filter(verdict -> verdict.state() == State.RETAKE).map(verdict -> VerdictView.of(verdict, system)),
-                rows(store.visits().record(unit.id()), verdicts, system)));
+                due(unit, verdicts), rows(store.visits().record(unit.id()), verdicts, system), ChangeView.ofUnit(store, unit.id()),
+                store.photos().ofUnit(unit.id()).stream().map(PhotoView::of).toList()));
+    }
+
+    private Optional<DueView> due(FleetUnit unit, List<Verdict> verdicts) {
+        if (unit.duty() != FleetUnit.Duty.IN_SERVICE) {
+            return Optional.empty();
+        }
+        return CheckPlanner.after(verdicts).map(next -> DueView.of(next, BecauseForm.today(store, unit.unit().site())));
     }
 
     void add(Context request) {
         UnitForm form = new UnitForm(Reader.body(request, Form.class).boxes());
-        Asking.of(request).refuseBeyond("site", form.depot());
-        FleetUnit unit = fleetUnit(form, freeId(form.label()), store.depots().named(form.depot()).flatMap(depot -> depot.altitude()));
-        store.units().save(unit);
+        Asking asking = Asking.of(request);
+        asking.refuseBeyond("site", form.depot());
+        FleetUnit unit = fleetUnit(form, freeId(store, form.label()), store.depots().named(form.depot()).flatMap(depot -> depot.altitude()));
+        store.fleet().add(unit, new Because(asking.person().map(Person::name).or(() -> form.boxes().text("by")).orElse(""),
+                BecauseForm.today(store, unit.unit().site()), ""));
         request.status(201).json(new Added(unit.id()));
     }
 
@@ -107,7 +133,7 @@ final class UnitApi {
     }
 
     /** The name in lower case with dashes, in any script; with a number when it is taken. */
-    private String freeId(String label) {
+    static String freeId(Store store, String label) {
         String id = label.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-").replaceAll("^-|-$", "");
         String base = id.isEmpty() ? "unit" : id;
         String free = base;

@@ -7,6 +7,7 @@ import org.longsummer.chain.visit.AmpsKind;
 import org.longsummer.chain.visit.Plate;
 import org.longsummer.quantity.UnitSystem;
 import org.longsummer.store.FleetUnit;
+import org.longsummer.wire.Boxes;
 import org.longsummer.wire.Shown;
 
 /**
@@ -17,11 +18,11 @@ import org.longsummer.wire.Shown;
  * @param depot where it stands
  * @param vehicle the vehicle it sits on
  * @param roofPosition where on the roof
- * @param inService looked after now
+ * @param duty in_service, out_of_service or sold
  * @param ampsCanBeJudged false for a variable-speed unit
  * @param plate terms and what the plate says, in the order of a plate
  */
-record UnitView(String id, String label, String depot, String vehicle, String roofPosition, boolean inService, boolean ampsCanBeJudged,
+record UnitView(String id, String label, String depot, String vehicle, String roofPosition, String duty, boolean ampsCanBeJudged,
         List<Term> plate) {
 
     /** A term and its text. */
@@ -29,7 +30,7 @@ record UnitView(String id, String label, String depot, String vehicle, String ro
 
     static UnitView of(FleetUnit unit, UnitSystem system) {
         return new UnitView(unit.id(), unit.unit().label(), unit.unit().site(), unit.vehicle(), unit.roofPosition(),
-                unit.duty() == FleetUnit.Duty.IN_SERVICE, !unit.unit().plate().variableSpeed(), plate(unit, system));
+                Boxes.word(unit.duty()), !unit.unit().plate().variableSpeed(), plate(unit, system));
     }
 
     private static List<Term> plate(FleetUnit unit, UnitSystem system) {

@@ -79,7 +79,7 @@ final class VisitApi {
         FleetUnit unit = UnitApi.find(store, request.pathParam("unit"));
         Form form = Reader.body(request, Form.class);
         VisitForm boxes = new VisitForm(form.boxes(), clock.instant());
-        Visit draft = boxes.visit(form.id() == null ? "draft" : form.id(), unit.id(), clockAt(unit));
+        Visit draft = boxes.visit(form.id() == null ? "draft" : form.id(), unit.id(), clockAt(unit), store.technicians()::instrumentsOf);
         Optional<Verdict> verdict = store.judging().preview(draft);
         request.json(new DraftView(verdict.map(v -> VerdictView.of(v, system)), boxes.problems()));
     }
@@ -170,7 +170,7 @@ final class VisitApi {
     /** The visit to be saved, with what was typed; refused with all problems at once. */
     private Entry entry(VisitForm form, String id, FleetUnit unit, Optional<String> corrects) {
         form.askForWhatSavingNeeds(corrects.isPresent());
-        Visit visit = form.visit(id, unit.id(), clockAt(unit));
+        Visit visit = form.visit(id, unit.id(), clockAt(unit), store.technicians()::instrumentsOf);
         Refused.ifAny(form.problems());
         return new Entry(visit, new Typed(form.typedIn(), form.kept()), visit.technician(),
                 corrects.map(earlier -> new Correction(earlier, form.reason())));

@@ -14,14 +14,19 @@ import org.longsummer.wire.VisitBoxes;
  * @param counts neither corrected nor withdrawn
  * @param system in which it was typed
  * @param boxes texts by the names of the boxes: as typed where that was kept, else from the quantities
+ * @param instruments what the meters are taken to be worth
  * @param shown the readings by the start of their box's name, in the reader's system
  */
-record VisitView(String id, String unitId, boolean counts, String system, Map<String, String> boxes, Map<String, Shown> shown) {
+record VisitView(String id, String unitId, boolean counts, String system, Map<String, String> boxes, Map<String, Shown> shown,
+        InstrumentsView instruments) {
+
+    /** Expanded uncertainties (k = 2) of the meters, in one line. */
+    record InstrumentsView(String text) {}
 
     static VisitView of(RecordedVisit row, UnitSystem reader) {
         UnitSystem typedIn = row.entry().typed().system();
         return new VisitView(row.visit().id(), row.visit().unitId(), row.counts(), word(typedIn), VisitBoxes.texts(row.visit(), typedIn, row.entry().typed().texts()),
-                VisitBoxes.shown(row.visit().readings(), reader));
+                VisitBoxes.shown(row.visit().readings(), reader), new InstrumentsView(ToolkitTexts.line(row.visit().instruments(), reader)));
     }
 
     static String word(UnitSystem system) {

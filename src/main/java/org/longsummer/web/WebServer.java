@@ -53,8 +53,9 @@ public final class WebServer implements AutoCloseable {
             door.stand(config.routes);
             layAccess(config.routes, store, door, cookies, clock);
             Routes.lay(config.routes, new HouseApi(store, demoFleet), new YardApi(store, clock), new UnitApi(store),
-                    new VisitApi(store, clock), new ImportApi(store), new OfflineApi(store, clock),
-                    AppShell.ofPages());
+                    new VisitApi(store, clock), new ImportApi(store), new OfflineApi(store, clock), AppShell.ofPages());
+            Routes.lay(config.routes, new FleetApi(store), new PhotoApi(store), new DepotApi(store), new TechnicianApi(store),
+                    new BusinessApi(store));
         });
         door.inspect(javalin.unsafe.internalRouter);
     }

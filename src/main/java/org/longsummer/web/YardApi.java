@@ -16,6 +16,7 @@ import org.longsummer.chain.condition.Condition;
 import org.longsummer.chain.condition.State;
 import org.longsummer.chain.condition.Wording;
 import org.longsummer.store.Depot;
+import org.longsummer.store.FleetUnit;
 import org.longsummer.store.Standing;
 import org.longsummer.store.Store;
 import org.longsummer.store.YardCounts;
@@ -61,8 +62,9 @@ final class YardApi {
     record Choice(String word, String phrase) {}
 
     /** A unit in the yard. {@code state} is that of its last judged visit, or {@code never_judged}. */
-    record Row(String unitId, String label, String depot, String vehicle, String roofPosition, boolean inService, String state,
-            boolean toRetake, String likely, String impact, Optional<String> since, Optional<String> lastVisitAt, int visitCount) {}
+    record Row(String unitId, String label, String depot, String vehicle, String roofPosition, String duty, String state,
+            boolean toRetake, String likely, String impact, Optional<String> since, Optional<String> lastVisitAt, int visitCount,
+            Optional<UnitApi.DueView> nextCheck) {}
 
     void show(Context request) {
         Reader.system(request);
@@ -87,7 +89,7 @@ final class YardApi {
     }
 
     private YardFilter narrowed(YardFilter place, Context request, LocalDate since) {
-        YardFilter filter = place;
+        YardFilter filter = "out".equals(request.queryParam("duty")) ? place.outOfServiceInstead() : place;
         Optional<String> state = Reader.text(request, "state");
         Optional<String> condition = Reader.text(request, "condition");
         if (state.isPresent()) {
@@ -96,32 +98,39 @@ final class YardApi {
         if (condition.isPresent()) {
             filter = filter.withCondition(condition(condition.get()));
         }
+        if ("overdue".equals(request.queryParam("due"))) {
+            filter = filter.dueBefore(today());
+        }
         return "unvisited".equals(request.queryParam("seen"))
                 ? filter.notVisitedSince(since.atStartOfDay().toInstant(ZoneOffset.UTC)) : filter;
     }
 
     private List<Sentence> sentences(YardFilter place, LocalDate since) {
-        YardCounts counts = store.standings().counts(place, since.atStartOfDay().toInstant(ZoneOffset.UTC));
+        YardCounts counts = store.standings().counts(place, since.atStartOfDay().toInstant(ZoneOffset.UTC), today());
         return List.of(new Sentence("act", counts.act(), Map.of("state", "act")),
                 new Sentence("drifting", counts.drifting(), Map.of("state", "drifting")),
                 new Sentence("steady", counts.steady(), Map.of("state", "steady")),
                 new Sentence(NEVER_JUDGED, counts.neverJudged(), Map.of("state", NEVER_JUDGED)),
                 new Sentence("retake", counts.toRetake(), Map.of("state", "retake")),
+                new Sentence("overdue", counts.overdue(), Map.of("due", "overdue")),
                 new Sentence("unvisited", counts.notVisited(), Map.of("seen", "unvisited")),
-                new Sentence("all", counts.units(), Map.of()));
+                new Sentence("all", counts.units(), Map.of()),
+                new Sentence("out", counts.outOfService(), Map.of("duty", "out")));
     }
 
-    private static List<Row> rows(List<Standing> standings, List<Depot> depots) {
+    private List<Row> rows(List<Standing> standings, List<Depot> depots) {
         Map<String, Optional<ZoneId>> zones = depots.stream().collect(Collectors.toMap(Depot::name, Depot::timeZone));
         List<Row> rows = new ArrayList<>();
         for (Standing standing : standings) {
             Optional<ZoneId> zone = zones.getOrDefault(standing.depot(), Optional.empty());
             rows.add(new Row(standing.unitId(), standing.label(), standing.depot(), standing.vehicle(), standing.roofPosition(),
-                    standing.inService(), standing.judged().map(judged -> judged.state().word()).orElse(NEVER_JUDGED),
+                    Boxes.word(standing.duty()), standing.judged().map(judged -> judged.state().word()).orElse(NEVER_JUDGED),
                     standing.lastToRetake(), standing.judged().map(YardApi::likely).orElse(""),
                     standing.judged().map(judged -> Wording.probability(judged.probabilityOfImpact())).orElse(""),
                     standing.judged().filter(YardApi::isFault).flatMap(judged -> judged.since()).map(LocalDate::toString),
-                    standing.lastVisitAt().map(at -> VisitRow.moment(at, zone)), standing.visitCount()));
+                    standing.lastVisitAt().map(at -> VisitRow.moment(at, zone)), standing.visitCount(),
+                    standing.next().filter(next -> standing.duty() == FleetUnit.Duty.IN_SERVICE)
+                            .map(next -> UnitApi.DueView.of(next, BecauseForm.today(clock, zone.orElse(ZoneOffset.UTC))))));
         }
         return rows;
     }
@@ -187,9 +196,13 @@ final class YardApi {
         return day.orElseGet(this::seasonStart);
     }
 
+    private LocalDate today() {
+        return LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC);
+    }
+
     /** The last first of March: where nobody says otherwise, a cooling season's preparation begins then. */
     private LocalDate seasonStart() {
-        LocalDate today = LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC);
+        LocalDate today = today();
         LocalDate thisYear = LocalDate.of(today.getYear(), SEASON_START, 1);
         return thisYear.isAfter(today) ? thisYear.minusYears(1) : thisYear;
     }

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import org.longsummer.chain.visit.AmbientAt;
 import org.longsummer.chain.visit.CoilLook;
 import org.longsummer.chain.visit.FanSpeed;
@@ -62,16 +63,26 @@ public final class VisitForm {
         return boxes.problems();
     }
 
-    /** The visit as far as it can be read; {@link #problems()} then names the rest. */
+    /** The visit as far as it can be read, by instruments of the usual kind; {@link #problems()} then names the rest. */
     public Visit visit(String id, String unitId, Optional<PlaceClock> place) {
-        Instruments usual = Instruments.DEFAULT;
+        return visit(id, unitId, place, technician -> Instruments.DEFAULT);
+    }
+
+    /**
+     * The visit as far as it can be read; {@link #problems()} then names the rest.
+     *
+     * @param instrumentsOf the instruments of a technician
+     */
+    public Visit visit(String id, String unitId, Optional<PlaceClock> place, Function<String, Instruments> instrumentsOf) {
+        String technician = boxes.text("technician", LONGEST_NAME);
+        Instruments usual = instrumentsOf.apply(technician);
         Instruments instruments = new Instruments(usual.probe(), usual.ambientProbe(), usual.humidity(), usual.clampRelative(),
                 usual.clampFloor(), usual.voltage(), boxes.isYes("one_probe"));
         boxes.number("volts_off", -10_000, 10_000, "V");
         LocalDateTime at = moment(place);
         ZoneOffset offset = place.map(clock -> clock.offset(at)).orElseGet(this::typedOffset);
         Set<Work> work = boxes.choices("work_done", Work.class);
-        return new Visit(id, unitId, at.toInstant(offset), offset, boxes.text("technician", LONGEST_NAME), instruments, readings(),
+        return new Visit(id, unitId, at.toInstant(offset), offset, technician, instruments, readings(),
                 boxes.choice("fan_speed", FanSpeed.class, FanSpeed.UNKNOWN),
                 boxes.choice("power_source", PowerSource.class, PowerSource.UNKNOWN),
                 boxes.choice("filter_condition", FilterLook.class, FilterLook.NOT_LOOKED),

@@ -33,6 +33,7 @@ public final class History {
     private Optional<Comparison> before = Optional.empty();
     private Optional<Weighing> last = Optional.empty();
     private LocalDate lastDay;
+    private int judgedVisits;
     /** Running seasons that passed before work done after a retake, in which the unit's own offsets have yet to walk. */
     private double unwalked;
     private UsualVolts usualVolts = UsualVolts.UNKNOWN;
@@ -60,6 +61,7 @@ public final class History {
         copy.before = before;
         copy.last = Optional.empty();
         copy.lastDay = lastDay;
+        copy.judgedVisits = judgedVisits;
         copy.unwalked = unwalked;
         copy.usualVolts = usualVolts;
         copy.hemisphere = hemisphere;
@@ -83,7 +85,9 @@ public final class History {
         prepare(visit, expectation, known);
         Observation observation = Observation.of(expectation, known);
         Weighing weighing = new Weighing(lattice, baseline, looks, expectation, observation, without);
-        Verdict verdict = new Judge(weighing, looks, known, explains ? Optional.of(trail) : Optional.empty()).judge(before);
+        Verdict verdict = new Judge(weighing, looks, known, judgedVisits, explains ? Optional.of(trail) : Optional.empty())
+                .judge(before);
+        judgedVisits += verdict.state() == State.RETAKE ? 0 : 1;
         looks.remember(screening);
         usualVolts = usualVolts.with(visit);
         last = Optional.of(weighing);
@@ -107,7 +111,7 @@ public final class History {
     /** Time passes until a day; the running seasons that passed. */
     private double pass(LocalDate day) {
         double seasons = without.contains(Ingredient.RUN_HOUR_CLOCK) ? (day.toEpochDay() - lastDay.toEpochDay()) / 365.25
-                : Math.max(0, hemisphere.clock().seasonsBetween(lastDay, day));
+                : Math.max(0, hemisphere.clock(unit).seasonsBetween(lastDay, day));
         looks.advance(seasons);
         lattice.advance(seasons, lastDay.toEpochDay(), day.toEpochDay());
         return seasons;
@@ -140,5 +144,6 @@ public final class History {
         trail = new Trail();
         before = Optional.empty();
         last = Optional.empty();
+        judgedVisits = 0;
     }
 }

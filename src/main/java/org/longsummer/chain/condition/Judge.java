@@ -37,18 +37,23 @@ final class Judge {
     private final Weighing weighing;
     private final Looks looks;
     private final Known known;
+    private final int earlierVisits;
     private final Optional<Trail> trail;
     private final Screening screening;
     private final Visit visit;
     private final Uncertain soundSplit;
     private final Uncertain soundAmps;
 
-    /** @param trail where the reasons are kept; empty when nobody will ask for them */
-    Judge(Weighing weighing, Looks looks, Known known, Optional<Trail> trail) {
+    /**
+     * @param earlierVisits visits of this machine that were judged before
+     * @param trail where the reasons are kept; empty when nobody will ask for them
+     */
+    Judge(Weighing weighing, Looks looks, Known known, int earlierVisits, Optional<Trail> trail) {
         this.weighing = weighing;
         this.looks = looks;
         this.trail = trail;
         this.known = known;
+        this.earlierVisits = earlierVisits;
         this.screening = weighing.expectation.screening();
         this.visit = screening.visit();
         this.soundSplit = weighing.soundUnit(Channel.SPLIT);
@@ -62,6 +67,9 @@ final class Judge {
         if (!retake && !screening.compressorOff()) {
             trail.ifPresent(t -> t.note(weighing, departure));
             retake = !weigh(findings);
+            if (retake) {
+                trail.ifPresent(t -> t.forget(visit));
+            }
         }
         boolean unusable = retake || screening.compressorOff();
         Optional<BeforeAfter> change = unusable ? Optional.empty() : before.flatMap(b -> b.with(weighing.observation, visit));
@@ -130,7 +138,8 @@ final class Judge {
                 severity(probabilities), since(probabilities),
                 asks ? trail.get().about(probabilities.likeliestFault(), state != State.STEADY) : List.of(), cannotTell(probabilities),
                 asks && state != State.RETAKE ? new NextReading(weighing, looks).best() : Optional.empty(), change, findings,
-                weighing.faultEffect(Channel.SPLIT), weighing.faultEffect(Channel.AMPS), weighing.lattice.beliefs(), known.closing());
+                weighing.faultEffect(Channel.SPLIT), weighing.faultEffect(Channel.AMPS), weighing.lattice.beliefs(), earlierVisits,
+                known.closing());
     }
 
     /**

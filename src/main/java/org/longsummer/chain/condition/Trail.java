@@ -32,14 +32,21 @@ final class Trail {
         Visit visit = departure.screening().visit();
         for (Channel channel : Channel.values()) {
             if (weighing.observation.present()[channel.ordinal()]) {
-                double[] weights = weights(weighing, t -> Math.exp(weighing.single(t, channel.ordinal())));
+                int c = channel.ordinal();
+                double[] weights = weights(weighing, t -> Math.exp(weighing.single(t, c)), t -> Math.exp(weighing.singleIfSound(t, c)));
                 entries.add(entry(visit, channel, weights, departure, weighing));
             }
         }
         for (Looks.Look look : weighing.looks) {
-            double[] weights = weights(weighing, t -> look.likelihood().of(t.isSound() ? null : t.fault, t.severity));
+            double[] weights = weights(weighing, t -> look.likelihood().of(t.isSound() ? null : t.fault, t.severity),
+                    t -> look.likelihood().of(null, 0));
             entries.add(new Entry(visit, look.field(), weights, look.seen(), Optional.empty(), Optional.empty(), look.words()));
         }
+    }
+
+    /** A visit that turned out to be a mistake is no reason for anything. */
+    void forget(Visit mistaken) {
+        entries.removeIf(entry -> entry.visit.id().equals(mistaken.id()));
     }
 
     private static Entry entry(Visit visit, Channel channel, double[] weights, Departure departure, Weighing weighing) {
@@ -70,19 +77,24 @@ final class Trail {
         double of(Trajectory trajectory);
     }
 
-    /** By condition: ln of the mean likelihood under it over that of a sound unit. */
-    private static double[] weights(Weighing weighing, LikelihoodUnder likelihood) {
+    /**
+     * By condition: ln of the mean likelihood under it over that of the sound unit. The sound unit is what all histories say it would
+     * be like, which is also what the reading is shown against; so there is one to compare with when no sound history is left.
+     */
+    private static double[] weights(Weighing weighing, LikelihoodUnder likelihood, LikelihoodUnder ifSound) {
         double[] sum = new double[Condition.OTHER.ordinal() + 1];
         double[] weight = new double[sum.length];
+        double sound = 0;
         for (Trajectory t : weighing.lattice.trajectories()) {
             int c = t.condition().ordinal();
             sum[c] += t.weight * likelihood.of(t);
             weight[c] += t.weight;
+            sound += t.weight * ifSound.of(t);
         }
         double[] logs = new double[sum.length];
-        double none = weight[0] > 0 ? Math.log(sum[0] / weight[0] + 1e-300) : 0;
         for (int c = 1; c < sum.length; c++) {
-            logs[c] = weight[c] > 0 ? Math.max(-6, Math.min(6, Math.log(sum[c] / weight[c] + 1e-300) - none)) : 0;
+            double log = weight[c] > 0 ? Math.log(sum[c] / weight[c] + 1e-300) - Math.log(sound + 1e-300) : 0;
+            logs[c] = Math.max(-6, Math.min(6, log));
         }
         return logs;
     }

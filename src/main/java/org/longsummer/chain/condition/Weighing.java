@@ -190,6 +190,17 @@ final class Weighing {
         return -0.5 * (quadratic + Math.log(4 * Math.PI * Math.PI * determinant));
     }
 
+    /** Like {@link #single}, had the unit no fault: only what the history says of the sound unit counts. */
+    double singleIfSound(Trajectory t, int channel) {
+        double variance = foreseen(t, channel) + iced(channel);
+        double e = observation.values()[channel] - t.sound[channel] - load[channel];
+        return -0.5 * (e * e / variance + Math.log(2 * Math.PI * variance));
+    }
+
+    private double iced(int channel) {
+        return expectation.screening().visit().icedCoil() ? ICED_VARIANCE[channel] : 0;
+    }
+
     private double variance(Trajectory t, int channel) {
         return foreseen(t, channel) + extra(t, channel);
     }
@@ -202,8 +213,7 @@ final class Weighing {
 
     private double extra(Trajectory t, int channel) {
         double u = SIGNATURE_U * effect(t, channel);
-        double iced = expectation.screening().visit().icedCoil() ? ICED_VARIANCE[channel] : 0;
-        return u * u + iced;
+        return u * u + iced(channel);
     }
 
     /** Every history learns what the sound unit must be like if it is the true one; the shared covariance narrows. */

@@ -7,15 +7,20 @@ import org.longsummer.chain.departure.Departure;
 import org.longsummer.chain.screening.Finding;
 import org.longsummer.quantity.Current;
 import org.longsummer.quantity.Decimal;
+import org.longsummer.quantity.Quantity;
 import org.longsummer.quantity.TemperatureDifference;
 import org.longsummer.quantity.UnitSystem;
 import org.longsummer.science.uncertainty.Uncertain;
 
-/** Says a verdict in plain words; the same on a server and on a phone. */
+/**
+ * Says a verdict in plain words; the same on a server and on a phone. {@code ±} is the expanded uncertainty, two standard ones
+ * (k = 2, about 95 %).
+ */
 public final class Wording {
     private static final double NOTABLE = 1.5;
     private static final double RUNNER_UP = 0.15;
     private static final double CARRIES_WORK = 0.4;
+    private static final double COVERAGE_FACTOR = 2;
 
     private Wording() {}
 
@@ -42,7 +47,8 @@ public final class Wording {
                     + verdict.nextBestReading().map(next -> ": " + lowerFirst(next.kind().phrase()) + ".").orElse(".");
         }
         String end = sound > 0.7 ? "." : "; " + suspicion(verdict) + ". Keep an eye on it.";
-        return start + end;
+        return start + end + (verdict.earlierVisits() == 0 ? " It is the first visit that could be judged, and one visit says little: the next"
+                + " ones tell what this unit is like." : "");
     }
 
     private static String faulty(Verdict verdict, UnitSystem system) {
@@ -158,12 +164,22 @@ public final class Wording {
         StringBuilder text = new StringBuilder(evidence.words());
         evidence.seen().ifPresent(seen -> text.append(' ').append(seen.text(system)));
         evidence.expected().ifPresent(expected -> text.append(", expected ").append(expected.text(system))
-                .append(evidence.expectedU().map(u -> " ± " + u.text(system)).orElse("")));
+                .append(evidence.expectedU().map(u -> " ± " + expanded(u).text(system)).orElse("")));
         double times = Math.exp(Math.abs(evidence.weight()));
         String often = times >= 100 ? "more than 100" : Decimal.text(times, times < 3 ? 1 : 0);
         text.append(": speaks ").append(evidence.weight() > 0 ? "for " : "against ").append(evidence.fault().phrase()).append(" (")
                 .append(often).append(evidence.weight() > 0 ? " times likelier than in a sound unit)" : " times less likely than in a sound unit)");
         return Character.toUpperCase(text.charAt(0)) + text.substring(1);
+    }
+
+    private static Quantity expanded(Quantity standard) {
+        if (standard instanceof Current current) {
+            return new Current(COVERAGE_FACTOR * current.amperes());
+        }
+        if (standard instanceof TemperatureDifference difference) {
+            return new TemperatureDifference(COVERAGE_FACTOR * difference.kelvins());
+        }
+        throw new IllegalArgumentException("only amps and temperature differences are expected of a unit, not " + standard);
     }
 
     /** What cannot be told apart, in full; empty when everything that matters can. */
@@ -203,6 +219,6 @@ public final class Wording {
 
     private static String percent(Uncertain change) {
         double value = 100 * (Math.exp(change.value()) - 1);
-        return (value >= 0 ? "+" : "") + Decimal.text(value, 1) + " ± " + Decimal.text(100 * change.standardUncertainty(), 1) + " %";
+        return (value >= 0 ? "+" : "") + Decimal.text(value, 1) + " ± " + Decimal.text(100 * COVERAGE_FACTOR * change.standardUncertainty(), 1) + " %";
     }
 }

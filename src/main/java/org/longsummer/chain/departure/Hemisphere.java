@@ -2,6 +2,7 @@ package org.longsummer.chain.departure;
 
 import org.longsummer.chain.season.Climate;
 import org.longsummer.chain.season.SeasonClock;
+import org.longsummer.chain.visit.Unit;
 import org.longsummer.chain.visit.Visit;
 
 /**
@@ -20,7 +21,8 @@ public record Hemisphere(int northern, int southern) {
                 : month >= 11 || month <= 3 ? new Hemisphere(northern, southern + 1) : this;
     }
 
-    public SeasonClock clock() {
-        return southern > northern ? SOUTHERN : SeasonClock.NORTHERN;
+    /** The clock of the unit's depot; where nobody said how much units run there, the usual one of this half of the earth. */
+    public SeasonClock clock(Unit unit) {
+        return unit.clock().orElse(southern > northern ? SOUTHERN : SeasonClock.NORTHERN);
     }
 }

@@ -71,7 +71,7 @@ public final class SoundHistory {
             baseline = new UnitBaseline(expectation, known);
             mean = baseline.start();
         } else {
-            seasons = Math.max(0, hemisphere.clock().seasonsBetween(lastDay, visit.localDay()));
+            seasons = Math.max(0, hemisphere.clock(unit).seasonsBetween(lastDay, visit.localDay()));
             filterAge = filterAge.older(seasons);
             baseline.widen(EXTRA_WALK * EXTRA_WALK * seasons);
         }

@@ -34,6 +34,17 @@ public final class SeasonClock {
         return climate;
     }
 
+    /** Clocks of the same climate are the same. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof SeasonClock clock && climate.equals(clock.climate);
+    }
+
+    @Override
+    public int hashCode() {
+        return climate.hashCode();
+    }
+
     /** Seasons of running from the start of one day to the start of another; negative when the second is earlier. */
     public double seasonsBetween(LocalDate from, LocalDate to) {
         return (hours(to) - hours(from)) / HOURS_PER_SEASON;

@@ -2,6 +2,7 @@ package org.longsummer.chain.visit;
 
 import java.time.LocalDate;
 import java.util.Optional;
+import org.longsummer.chain.season.SeasonClock;
 import org.longsummer.quantity.Altitude;
 
 /**
@@ -14,12 +15,23 @@ import org.longsummer.quantity.Altitude;
  * @param delivery how the cold air reaches the room
  * @param installedOn day of installation, where known
  * @param altitude height of the depot above sea level
+ * @param clock of the depot's running, where somebody said how much units run there; else the months of the visits tell
  */
 public record Unit(String id, String label, String site, Plate plate, AirDelivery delivery, Optional<LocalDate> installedOn,
-        Altitude altitude) {
+        Altitude altitude, Optional<SeasonClock> clock) {
+
+    /** A unit at a depot of which nobody said how much units run there. */
+    public Unit(String id, String label, String site, Plate plate, AirDelivery delivery, Optional<LocalDate> installedOn, Altitude altitude) {
+        this(id, label, site, plate, delivery, installedOn, altitude, Optional.empty());
+    }
+
+    /** The same unit by another clock. */
+    public Unit by(Optional<SeasonClock> otherClock) {
+        return new Unit(id, label, site, plate, delivery, installedOn, altitude, otherClock);
+    }
 
     /** The new machine that took this one's place: same place and model, age zero. */
     public Unit replacedOn(LocalDate day) {
-        return new Unit(id, label, site, plate, delivery, Optional.of(day), altitude);
+        return new Unit(id, label, site, plate, delivery, Optional.of(day), altitude, clock);
     }
 }

@@ -37,6 +37,12 @@ public record Visit(String id, String unitId, Instant at, ZoneOffset offset, Str
         return at.atOffset(offset).toLocalDate();
     }
 
+    /** The same visit, recorded on another unit. */
+    public Visit on(String otherUnitId, String newId) {
+        return new Visit(newId, otherUnitId, at, offset, technician, instruments, readings, fanSpeed, powerSource, filter, coil, icedCoil,
+                workDone, notes);
+    }
+
     /** Everything alike but the identifier: the same visit saved twice. */
     public boolean isTwinOf(Visit other) {
         return equals(new Visit(id, other.unitId, other.at, other.offset, other.technician, other.instruments, other.readings,
