@@ -45,7 +45,8 @@ export function offsetMinutes(timeZone, shown) {
 export async function openUnit(unitId) {
   const [{ row, fresh, gone }, door, fleet, waiting] = await Promise.all([record(unitId), import('../phone/core.js'), fleetKept(), waitingFor(unitId)]);
   const known = new Set(row.visits.map(visit => visit.id));
-  const opened = door.open(JSON.stringify({ unit: row.unit, visits: row.visits, closings: row.closings ?? fleet?.closings ?? {}, now_ms: Date.now(),
+  const opened = door.open(JSON.stringify({ unit: row.unit, visits: row.visits, closings: row.closings ?? fleet?.closings ?? {},
+    instruments: row.instruments ?? fleet?.instruments ?? {}, now_ms: Date.now(),
     waiting: waiting.filter(item => !known.has(item.id)).map(({ id, boxes, corrects }) => ({ id, boxes, corrects })) }));
   const ask = (method, question) => inReadersNumbers(JSON.parse(opened[method](JSON.stringify({ system: system(), now_ms: Date.now(), ...question }))));
   return { row, fresh, gone, waiting, judge: form => ask('judge', form), visit: id => ask('visit', { id }), verdicts: () => ask('verdicts', {}) };

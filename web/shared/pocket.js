@@ -51,14 +51,14 @@ export const unitsKept = () => readAll('units').catch(() => []);
 export const keepUnit = row => write('units', row);
 
 /** Puts what the server sent of some depots in the place of what was kept; units kept for another reason stay. */
-export async function keepFleet({ units, closings, as_of_ms: asOf }, depots) {
+export async function keepFleet({ units, closings, instruments, as_of_ms: asOf }, depots) {
   const before = await unitsKept();
   const ids = new Set(units.map(row => row.unit_id));
   await within('units', 'readwrite', store => {
     before.filter(row => row.of_depot && !ids.has(row.unit_id)).forEach(row => store.delete(row.unit_id));
     units.forEach(row => store.put({ ...row, as_of_ms: asOf, of_depot: true }));
   });
-  await write('facts', { name: 'fleet', closings, as_of_ms: asOf, depots });
+  await write('facts', { name: 'fleet', closings, instruments, as_of_ms: asOf, depots });
 }
 
 /** Which depots are kept and since when: {depots, as_of_ms, closings}, or undefined. */

@@ -54,9 +54,9 @@ export async function sendItem(item) {
 
 /** Takes a unit's record from the server, and forgets the items that are in it. */
 export async function refreshUnit(unitId, options = {}) {
-  const { units: [row], closings, as_of_ms: asOf } = await get(`offline/units/${part(unitId)}`, {}, options);
+  const { units: [row], closings, instruments, as_of_ms: asOf } = await get(`offline/units/${part(unitId)}`, {}, options);
   const before = await unitKept(unitId).catch(() => undefined);
-  const fresh = { ...row, closings, as_of_ms: asOf, of_depot: before?.of_depot };
+  const fresh = { ...row, closings, instruments, as_of_ms: asOf, of_depot: before?.of_depot };
   await keepUnit(fresh).catch(() => undefined);
   await forgetKnown(fresh);
   return fresh;

@@ -23,7 +23,8 @@ public final class Door {
      * Takes a unit in, to judge its visits.
      *
      * @param json {@code unit} and {@code visits} as records, {@code waiting} forms that are not yet on the server with {@code id},
-     *     {@code boxes} and perhaps {@code corrects}, {@code closings}, and {@code now_ms}
+     *     {@code boxes} and perhaps {@code corrects}, {@code closings}, {@code instruments} by technicians' names where they are not the
+     *     usual ones, and {@code now_ms}
      */
     @JSExport
     public static OpenedUnit open(String json) {

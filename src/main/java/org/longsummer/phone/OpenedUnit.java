@@ -10,6 +10,7 @@ import org.longsummer.chain.Assessment;
 import org.longsummer.chain.Continuation;
 import org.longsummer.chain.condition.Verdict;
 import org.longsummer.chain.learning.Closings;
+import org.longsummer.chain.visit.Instruments;
 import org.longsummer.chain.visit.Unit;
 import org.longsummer.chain.visit.Visit;
 import org.longsummer.quantity.UnitSystem;
@@ -29,6 +30,7 @@ import org.teavm.jso.JSExport;
 public final class OpenedUnit {
     private final Unit unit;
     private final Closings closings;
+    private final Fields instruments;
     private final Map<String, Visit> visits = new LinkedHashMap<>();
     private final Map<String, Map<String, String>> typed = new LinkedHashMap<>();
     private String continuedWithout = "";
@@ -37,6 +39,7 @@ public final class OpenedUnit {
     OpenedUnit(Fields json) {
         unit = UnitRecord.read(json.object("unit"));
         closings = ClosingsRecord.read(json.object("closings"));
+        instruments = json.object("instruments");
         for (Fields visit : json.objects("visits")) {
             visits.put(visit.text("id"), VisitRecord.read(visit, unit.id()));
             typed.put(visit.text("id"), visit.object("typed").texts());
@@ -47,7 +50,7 @@ public final class OpenedUnit {
     private void takeWaiting(Fields waiting, Instant now) {
         Map<String, String> boxes = waiting.object("boxes").texts();
         visits.remove(waiting.text("corrects"));
-        visits.put(waiting.text("id"), new VisitForm(boxes, now).visit(waiting.text("id"), unit.id(), Optional.empty()));
+        visits.put(waiting.text("id"), new VisitForm(boxes, now).visit(waiting.text("id"), unit.id(), Optional.empty(), this::instrumentsOf));
         typed.put(waiting.text("id"), boxes);
     }
 
@@ -65,7 +68,7 @@ public final class OpenedUnit {
         if (asked.isTrue("saving")) {
             form.askForWhatSavingNeeds(asked.optionalText("corrects").isPresent());
         }
-        Visit draft = form.visit(asked.text("id"), unit.id(), Optional.empty());
+        Visit draft = form.visit(asked.text("id"), unit.id(), Optional.empty(), this::instrumentsOf);
         Verdict verdict = without(asked.text("id"), asked.text("corrects")).judge(draft);
         JsonWriter answer = new JsonWriter();
         VerdictRecord.draft(answer, Optional.of(VerdictView.of(verdict, system(asked))), form.problems());
@@ -107,6 +110,11 @@ public final class OpenedUnit {
                     .forEach((name, value) -> VerdictRecord.shown(answer, name, Optional.of(value))));
         }));
         return answer.toString();
+    }
+
+    private Instruments instrumentsOf(String technician) {
+        Fields own = instruments.object(technician);
+        return own.members().isEmpty() ? Instruments.DEFAULT : VisitRecord.instruments(own);
     }
 
     private static void texts(JsonWriter json, String name, Map<String, String> texts) {

@@ -40,7 +40,7 @@ final class OfflineRecord {
         this.depots = store.depots().all().stream().collect(Collectors.toMap(Depot::name, depot -> depot));
     }
 
-    /** {@code as_of_ms}, {@code units} and {@code closings}. */
+    /** {@code as_of_ms}, {@code units}, {@code closings}, and {@code instruments} by technicians' names where they are not the usual ones. */
     String json(List<FleetUnit> units) {
         Closings closings = store.judging().learnedUntilYesterday();
         JsonWriter json = new JsonWriter();
@@ -48,6 +48,8 @@ final class OfflineRecord {
             json.field("as_of_ms", (double) asOf);
             json.array("units", units, unit -> unit(json, unit));
             ClosingsRecord.write(json.name("closings"), closings.neededFor(keys, days, from));
+            json.object("instruments", () -> store.technicians().all().forEach(toolkit ->
+                    VisitRecord.instruments(json.name(toolkit.technician()), toolkit.instruments())));
         });
         return json.toString();
     }

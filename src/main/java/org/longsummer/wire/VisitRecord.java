@@ -41,12 +41,13 @@ public final class VisitRecord {
                 .field("filter_look", Boxes.word(visit.filter())).field("coil_look", Boxes.word(visit.coil()))
                 .field("iced_coil", visit.icedCoil()).texts("work_done", visit.workDone().stream().sorted().map(Boxes::word).toList())
                 .field("notes", visit.notes());
-        instruments(json, visit.instruments());
+        instruments(json.name("instruments"), visit.instruments());
         readings(json, visit.readings());
     }
 
-    private static void instruments(JsonWriter json, Instruments meters) {
-        json.object("instruments", () -> json.field("probe_u_k", meters.probe().kelvins())
+    /** Standard uncertainties of somebody's instruments, as an object. */
+    public static void instruments(JsonWriter json, Instruments meters) {
+        json.object(() -> json.field("probe_u_k", meters.probe().kelvins())
                 .field("ambient_probe_u_k", meters.ambientProbe().kelvins()).field("humidity_u", meters.humidity().fraction())
                 .field("clamp_relative_u", meters.clampRelative()).field("clamp_floor_u_a", meters.clampFloor().amperes())
                 .field("voltage_u_v", meters.voltage().volts()).field("one_probe", meters.oneProbe()));
@@ -95,7 +96,8 @@ public final class VisitRecord {
         return works;
     }
 
-    private static Instruments instruments(Fields json) {
+    /** The way back of {@link #instruments(JsonWriter, Instruments)}. */
+    public static Instruments instruments(Fields json) {
         return new Instruments(new TemperatureDifference(json.number("probe_u_k")),
                 new TemperatureDifference(json.number("ambient_probe_u_k")), new RelativeHumidity(json.number("humidity_u")),
                 json.number("clamp_relative_u"), new Current(json.number("clamp_floor_u_a")), new Voltage(json.number("voltage_u_v")),
