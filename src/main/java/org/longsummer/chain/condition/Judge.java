@@ -75,14 +75,11 @@ final class Judge {
      * keeps one bad reading from condemning it. False when a mistake explains the readings better than all histories do.
      */
     private boolean weigh(List<Finding> findings) {
-        double mistaken = new Mistakes(weighing.observation, visit).logDensity();
+        double bad = Mistakes.SHARE * new Mistakes(weighing.observation, visit).density();
         for (Trajectory t : weighing.lattice.trajectories()) {
-            double log = weighing.logDepartures(t);
-            double best = Math.max(log, mistaken);
-            double good = (1 - Mistakes.SHARE) * (log < best ? Math.exp(log - best) : 1);
-            double bad = Mistakes.SHARE * (mistaken < best ? Math.exp(mistaken - best) : 1);
+            double good = (1 - Mistakes.SHARE) * weighing.departures(t);
             t.honest = good / (good + bad);
-            t.logWeight += best + Math.log(good + bad) + weighing.logSide(t);
+            t.weight *= (good + bad) * weighing.side(t);
         }
         weighing.lattice.normalise();
         double honest = 0;

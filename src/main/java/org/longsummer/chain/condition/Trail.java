@@ -30,7 +30,7 @@ final class Trail {
         Visit visit = departure.screening().visit();
         for (Channel channel : Channel.values()) {
             if (weighing.observation.present()[channel.ordinal()]) {
-                double[] weights = weights(weighing, t -> Math.exp(weighing.single(t, channel.ordinal())));
+                double[] weights = weights(weighing, t -> weighing.single(t, channel.ordinal()));
                 entries.add(entry(visit, channel, weights, departure, weighing));
             }
         }

@@ -22,23 +22,20 @@ final class Trajectory {
     /** Probability that the readings of the visit in hand are no mistake. */
     double honest = 1;
     double severity;
-    double logWeight;
     /** Share of all histories, after the last normalisation. */
     double weight;
 
-    Trajectory(Fault fault, double rate, long onset, double severity, double logWeight, double[] mean) {
+    Trajectory(Fault fault, double rate, long onset, double severity, double weight, double[] mean) {
         this.fault = fault;
         this.rate = rate;
         this.onset = onset;
         this.severity = severity;
-        this.logWeight = logWeight;
+        this.weight = weight;
         this.mean = mean;
     }
 
     Trajectory copy() {
-        Trajectory copy = new Trajectory(fault, rate, onset, severity, logWeight, mean.clone());
-        copy.weight = weight;
-        return copy;
+        return new Trajectory(fault, rate, onset, severity, weight, mean.clone());
     }
 
     boolean isSound() {

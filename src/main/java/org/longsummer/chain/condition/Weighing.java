@@ -96,30 +96,31 @@ final class Weighing {
         return observation.values()[channel] - t.sound[channel] - load[channel] - effect(t, channel);
     }
 
-    /** ln likelihood of the visit's split and amps under one history. */
-    double logDepartures(Trajectory t) {
+    /** Density of the visit's split and amps under one history; 1 when neither was read. */
+    double departures(Trajectory t) {
         boolean[] present = observation.present();
-        return present[S] && present[A] ? both(t) : present[S] ? single(t, S) : present[A] ? single(t, A) : 0;
+        return present[S] && present[A] ? both(t) : present[S] ? single(t, S) : present[A] ? single(t, A) : 1;
     }
 
-    /** ln likelihood of the side readings and looks under one history. */
-    double logSide(Trajectory t) {
-        double log = 0;
+    /** Likelihood of the side readings and looks under one history. */
+    double side(Trajectory t) {
+        double likelihood = 1;
         for (int c = 2; c < Channel.COUNT; c++) {
             if (observation.present()[c]) {
-                log += single(t, c);
+                likelihood *= single(t, c);
             }
         }
         for (Looks.Look look : looks) {
-            log += t.isSound() || !look.tellsOf(t.fault) ? look.logOfSound() : Math.log(look.likelihood().of(t.fault, t.severity));
+            likelihood *= t.isSound() || !look.tellsOf(t.fault) ? look.ofSound() : look.likelihood().of(t.fault, t.severity);
         }
-        return log;
+        return likelihood;
     }
 
+    /** Density of one channel's departure under one history. */
     double single(Trajectory t, int channel) {
         double variance = predicted[channel][channel] + extra(t, channel);
         double e = surprise(t, channel);
-        return -0.5 * (e * e / variance + Math.log(2 * Math.PI * variance));
+        return Math.exp(-0.5 * e * e / variance) / Math.sqrt(2 * Math.PI * variance);
     }
 
     private double both(Trajectory t) {
@@ -130,7 +131,7 @@ final class Weighing {
         double x = surprise(t, S);
         double y = surprise(t, A);
         double quadratic = (c * x * x - 2 * b * x * y + a * y * y) / determinant;
-        return -0.5 * (quadratic + Math.log(4 * Math.PI * Math.PI * determinant));
+        return Math.exp(-0.5 * quadratic) / (2 * Math.PI * Math.sqrt(determinant));
     }
 
     private double extra(Trajectory t, int channel) {
