@@ -1,10 +1,13 @@
-// A new unit from its plate.
+// A new unit from its plate; without a signal it is kept on this device and sent later, under the id it was given here.
 
 import { byId, element, fill } from '../shared/dom.js';
-import { get, part, post } from '../shared/api.js';
+import { newId, part } from '../shared/api.js';
 import { layFrame } from '../shared/frame.js';
+import { depotsKnown, readNewUnit } from '../shared/judging.js';
+import { dropItem, keepItem, keepUnit } from '../shared/pocket.js';
 import { clearProblems, showProblems } from '../shared/problems.js';
 import { system } from '../shared/reader.js';
+import { sendItem } from '../shared/sending.js';
 
 const form = byId('form');
 
@@ -14,8 +17,30 @@ function labelLengths() {
 }
 
 async function offerDepots() {
-  const yard = await get('yard').catch(() => ({ depots: [] }));
-  fill(byId('depots'), yard.depots.map(name => element('option', {}, name)));
+  fill(byId('depots'), (await depotsKnown()).filter(depot => depot.name).map(({ name }) => element('option', {}, name)));
+}
+
+/** An id that nobody else makes, and that still says what it is. */
+const idOf = label => `${label.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, '-').replace(/^-|-$/g, '').slice(0, 40) || 'unit'}-${newId().slice(1, 7)}`;
+
+let id;
+
+async function keepAndSend(boxes) {
+  id ??= idOf(boxes.label ?? '');
+  const depot = (await depotsKnown()).find(({ name }) => name === boxes.site);
+  const { unit, problems } = await readNewUnit({ id, boxes, depot_altitude_m: depot?.altitude_m });
+  if (problems.length) throw { problems };
+  const item = { id: `unit ${id}`, kind: 'unit', unit_id: id, label: boxes.label, boxes, saved_at: Date.now(), state: 'waiting' };
+  const text = name => boxes[name] ?? '';
+  await keepUnit({ unit_id: id, unit, serial: text('serial'), vehicle: text('vehicle'), roof_position: text('roof_position'), owner: text('owner'),
+    make: text('make'), model: text('model'), time_zone: depot?.time_zone, boxes, visits: [], own: true });
+  await keepItem(item);
+  const { refusal } = await sendItem(item);
+  if (refusal?.status === 422) {
+    await dropItem(item.id);
+    throw refusal;
+  }
+  location.assign(!refusal ? `../unit/?unit=${part(id)}` : refusal.status ? '../phone/' : `../visit/?unit=${part(id)}`);
 }
 
 async function save(event) {
@@ -23,10 +48,10 @@ async function save(event) {
   clearProblems(form, byId('problems'));
   byId('save').disabled = true;
   try {
-    const added = await post('units', { boxes: Object.fromEntries(new FormData(form)) });
-    location.assign(`../unit/?unit=${part(added.unit_id)}`);
+    await keepAndSend(Object.fromEntries([...new FormData(form)].filter(([, text]) => text)));
   } catch (refusal) {
-    showProblems(form, byId('problems'), refusal.problems ?? [{ field: '', given: '', limit: refusal.message, remedy: 'Try again.' }]);
+    showProblems(form, byId('problems'), refusal.problems ?? [{ field: '', given: '', limit: 'This device could not keep the unit.',
+      remedy: 'Free some storage, or go where there is a signal, and try again.' }]);
   } finally {
     byId('save').disabled = false;
   }

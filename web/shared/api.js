@@ -3,17 +3,19 @@
 import { system } from './reader.js';
 
 export class Refusal extends Error {
-  constructor(status, problems) {
+  constructor(status, problems, answer) {
     super(problems.map(problem => problem.limit).join(' '));
     this.status = status;
     this.problems = problems;
+    this.answer = answer;
   }
 }
 
 function address(path, query) {
   const search = new URLSearchParams({ system: system() });
   for (const [key, value] of Object.entries(query)) {
-    if (value !== undefined && value !== null && value !== '') search.set(key, value);
+    if (Array.isArray(value)) value.forEach(one => search.append(key, one));
+    else if (value !== undefined && value !== null && value !== '') search.set(key, value);
   }
   return `../api/${path}?${search}`;
 }
@@ -31,7 +33,7 @@ async function ask(method, path, query, options) {
   }
   const answer = await response.json().catch(() => undefined);
   if (response.ok && answer !== undefined) return answer;
-  throw new Refusal(response.status, answer?.problems ?? [{ ...UNREACHABLE, limit: `Longsummer answered ${response.status}.` }]);
+  throw new Refusal(response.status, answer?.problems ?? [{ ...UNREACHABLE, limit: `Longsummer answered ${response.status}.` }], answer);
 }
 
 export const get = (path, query = {}, options = {}) => ask('GET', path, query, options);

@@ -3,8 +3,10 @@
 import { byId, element, fill } from './dom.js';
 import { chooseSystem, system } from './reader.js';
 import { get } from './api.js';
+import { outbox } from './pocket.js';
+import { isWaiting, sendByItself } from './sending.js';
 
-const PAGES = [['yard', 'Yard'], ['visit', 'New visit'], ['new-unit', 'New unit'], ['import', 'Files']];
+const PAGES = [['yard', 'Yard'], ['visit', 'New visit'], ['new-unit', 'New unit'], ['import', 'Files'], ['phone', 'On this phone']];
 
 function head(current) {
   const links = PAGES.map(([folder, title]) =>
@@ -35,11 +37,29 @@ async function markDemo() {
   document.querySelector('.head').after(mark);
 }
 
+/** Says on every page how much waits on this device to be sent. */
+async function showWaiting() {
+  const items = await outbox().catch(() => []);
+  const waiting = items.filter(isWaiting).length;
+  const place = byId('waiting') ?? element('p', { id: 'waiting', class: 'waiting no-print', role: 'status' });
+  if (!place.isConnected) document.querySelector('.head').after(place);
+  fill(place, waiting ? element('a', { href: '../phone/' }, waiting === 1 ? '1 entry waits to be sent' : `${waiting} entries wait to be sent`) : '');
+}
+
+/** Lets the pages open without a signal; only where the browser trusts the address. */
+function keepPages() {
+  navigator.serviceWorker?.register('../service-worker.js', { scope: '../' }).catch(() => undefined);
+}
+
 /** Lays head and foot around the page's main part; `current` is the page's folder. */
 export function layFrame(current, { withUnits = true } = {}) {
   document.body.prepend(element('a', { class: 'skip', href: '#main' }, 'To the content'), head(current));
   document.body.append(foot(withUnits));
   markDemo();
+  keepPages();
+  document.addEventListener('outbox-changed', showWaiting);
+  showWaiting();
+  sendByItself();
 }
 
 /** Says what went wrong where the page would have stood, and offers to try again. */

@@ -29,6 +29,25 @@ export const bands = {
   },
 };
 
+/** What the whole history makes of the unit, from visit to visit. */
+export const beliefs = {
+  id: 'beliefs',
+  beforeDatasetsDraw(chart) {
+    const { ctx, chartArea, scales: { x, y } } = chart;
+    const points = chart.data.datasets[0].data.filter(point => point.belief);
+    if (points.length < 2) return;
+    const kept = value => Math.max(chartArea.top, Math.min(chartArea.bottom, y.getPixelForValue(value)));
+    ctx.save();
+    ctx.fillStyle = settings(chart).band;
+    ctx.beginPath();
+    points.forEach(point => ctx.lineTo(x.getPixelForValue(point.x), kept(point.belief.high)));
+    [...points].reverse().forEach(point => ctx.lineTo(x.getPixelForValue(point.x), kept(point.belief.low)));
+    ctx.closePath();
+    ctx.fill();
+    ctx.restore();
+  },
+};
+
 /** A bar of ± two standard uncertainties through each point. */
 export const errorBars = {
   id: 'errorBars',

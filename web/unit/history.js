@@ -2,7 +2,7 @@
 
 import { byId } from '../shared/dom.js';
 import { asideText, dayText, wallTime } from '../shared/words.js';
-import { bands, errorBars, foldMarks, limits, rowsOf, workMarks } from './chart-marks.js';
+import { bands, beliefs, errorBars, foldMarks, limits, rowsOf, workMarks } from './chart-marks.js';
 import { fold } from './time-fold.js';
 import { workText } from './visit-table.js';
 
@@ -21,7 +21,8 @@ function points(visits, name, view, place) {
       const band = judged.expected ? { low: judged.expected.number - judged.expanded.number, high: judged.expected.number + judged.expanded.number } : undefined;
       return { ...common, y: judged.measured.number, band };
     }
-    return { ...common, y: judged.departure.percent, bar: { low: judged.departure.low_percent, high: judged.departure.high_percent } };
+    return { ...common, y: judged.departure.percent, bar: { low: judged.departure.low_percent, high: judged.departure.high_percent },
+      belief: row[`${name}_band`] && { low: row[`${name}_band`].low_percent, high: row[`${name}_band`].high_percent } };
   });
 }
 
@@ -85,7 +86,7 @@ function draw(name, visits, view, choose, named) {
         callbacks: { title: items => dayText(items[0].raw.row.at), label: tooltipLines } },
       marks: { ink, blue: colour('blue'), soft: colour('soft'), rule: colour('rule'), band: colour('band'), limit: view === 'raw' ? undefined : LIMIT,
         work, named, folds: folded.folds } } },
-    plugins: [bands, foldMarks, limits, workMarks, errorBars],
+    plugins: [bands, beliefs, foldMarks, limits, workMarks, errorBars],
   });
   byId(`${name}-chart`).setAttribute('aria-label', `${byId(`${name}-caption`).textContent}: ${data.length} visits, last `
     + `${data.length ? data[data.length - 1].judged.text : 'none'}. The same numbers are in the table of visits below.`);
@@ -98,7 +99,7 @@ export function drawHistory(page, view, choose) {
   byId('split-caption').textContent = raw ? 'Split as read, with what was expected' : 'Split against expected';
   byId('amps-caption').textContent = raw ? 'Amps as read, with what was expected' : 'Amps against expected';
   byId('chart-note').textContent = (raw ? 'Shaded: what this unit, clean and sound, should have shown in that weather, ± two standard uncertainties. '
-    : 'Each point is a visit with its bar of ± two standard uncertainties (about 95 %). Dashed: 10 % off; what a visit means is decided by the whole history, not by this line. ')
+    : 'Each point is a visit with its bar of ± two standard uncertainties (about 95 %). Shaded: what the whole history up to then makes of the unit. Dashed: 10 % off; what a visit means is decided by the whole history, not by this line. ')
     + 'Hollow: a retake. Upright lines: work done after that visit. Long gaps are folded. Press a point for its visit.';
   const anySplit = draw('split', page.visits, view, choose, true) > 0;
   byId('split-chart').closest('figure').hidden = !anySplit;

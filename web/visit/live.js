@@ -1,14 +1,12 @@
 // What the unit should show and what the readings say, while they are typed.
 
 import { byId, element, fill } from '../shared/dom.js';
-import { part, post } from '../shared/api.js';
 import { strip } from '../shared/strip.js';
 import { sayAt } from '../shared/problems.js';
 import { dayText, stateClass, stateText } from '../shared/words.js';
 
-const PAUSE = 300;
+const PAUSE = 25;
 let timer;
-let running;
 
 function expectation(name, judged) {
   if (!judged.expected) return '';
@@ -54,23 +52,19 @@ function proposeNext(next) {
   if (place.closest('#optional')) byId('optional').open = true;
 }
 
-async function judge(unitId, form, names) {
-  running?.abort();
-  running = new AbortController();
-  try {
-    const { verdict, problems } = await post(`units/${part(unitId)}/judge`, form(), { signal: running.signal });
-    question(verdict, problems, names);
-    if (!verdict) return;
-    fill(byId('live-said'), say(verdict));
-    proposeNext(verdict.next_best_reading);
-  } catch (refusal) {
-    if (refusal.name === 'AbortError') return;
-    fill(byId('live-said'), element('p', {}, `No answer just now: ${refusal.message} You can go on typing.`));
+/** Judges once, now. @returns {verdict, problems} */
+export function judgeNow(opened, form, names) {
+  const answer = opened.judge(form());
+  question(answer.verdict, answer.problems, names);
+  if (answer.verdict) {
+    fill(byId('live-said'), say(answer.verdict));
+    proposeNext(answer.verdict.next_best_reading);
   }
+  return answer;
 }
 
-/** Asks for a verdict a moment after the last key; `form` gives what is typed now. */
-export function judgeSoon(unitId, form, names) {
+/** Judges a moment after the last key; `form` gives what is typed now. */
+export function judgeSoon(opened, form, names) {
   clearTimeout(timer);
-  timer = setTimeout(() => judge(unitId, form, names), PAUSE);
+  timer = setTimeout(() => judgeNow(opened, form, names), PAUSE);
 }

@@ -1,24 +1,30 @@
 // A visit, on site and in one hand: everything typed is kept on the device until it is saved.
 
 import { byId, element, fill } from '../shared/dom.js';
-import { get, newId, part, post } from '../shared/api.js';
+import { get, newId, part } from '../shared/api.js';
 import { cautionBox, foldedCautions, forCondition, forWork, MEASURING } from '../shared/cautions.js';
 import { layFrame, sayFailure, unitsChoice } from '../shared/frame.js';
+import { offsetMinutes, openUnit } from '../shared/judging.js';
+import { draftKept, dropDraft, dropItem, keepDraft, keepItem, outboxItem } from '../shared/pocket.js';
 import { clearProblems, showProblems } from '../shared/problems.js';
-import { chooseSystem, draft, dropDraft, keepDraft, rememberTechnician, rememberUnit, system, technician } from '../shared/reader.js';
-import { dayText, placeText } from '../shared/words.js';
+import { chooseSystem, rememberTechnician, rememberUnit, system, technician } from '../shared/reader.js';
+import { sendItem } from '../shared/sending.js';
+import { dayText, momentText, placeText } from '../shared/words.js';
 import { layClock, stopClock } from './clock.js';
 import { chooseMoisture, layFields, nameBoxes, readingNames } from './fields.js';
-import { judgeSoon, say } from './live.js';
+import { judgeNow, judgeSoon, say } from './live.js';
 import { askWhich } from './which.js';
 
 const asked = new URLSearchParams(location.search);
 const unitId = asked.get('unit');
-const corrects = asked.get('correct');
 const again = asked.get('again');
-const key = `visit.${unitId}.${corrects ?? ''}`;
+/** A visit that waits on this device, opened to be put right before it is sent. */
+const waitingId = asked.get('waiting');
+let corrects = asked.get('correct') ?? undefined;
+const key = `visit.${unitId}.${corrects ?? waitingId ?? ''}`;
 const form = byId('form');
 let id;
+let opened;
 
 function boxes() {
   const all = Object.fromEntries(new FormData(form));
@@ -26,16 +32,32 @@ function boxes() {
   delete all.moisture;
   delete all['system-choice'];
   const work = new FormData(form).getAll('work').join(',');
-  return { ...all, work_done: work, system: system(), utc_offset_minutes: String(-new Date().getTimezoneOffset()) };
+  const offset = offsetMinutes(opened.row.time_zone, all.visited_at) ?? -new Date(all.visited_at || Date.now()).getTimezoneOffset();
+  return { ...all, work_done: work, system: system(), utc_offset_minutes: String(offset) };
 }
 
-const sent = () => ({ id, boxes: boxes() });
+const typed = () => ({ id, boxes: boxes(), corrects });
+
+let keeping = Promise.resolve();
+let toKeep;
+
+/** Writes the latest state of the form to this device; what is said of it is true when it is said. */
+function keep() {
+  toKeep = { id, system: system(), boxes: boxes() };
+  keeping = keeping.then(async () => {
+    const draft = toKeep;
+    if (!draft) return;
+    toKeep = undefined;
+    const kept = await keepDraft(key, draft).then(() => true, () => false);
+    if (!toKeep) byId('kept').textContent = kept ? 'What you type is kept on this device until it is saved.'
+      : 'This device cannot keep what you type: save before you leave the page.';
+  });
+}
 
 function changed() {
-  const kept = keepDraft(key, { id, system: system(), boxes: boxes() });
-  byId('kept').textContent = kept ? 'What you type is kept on this device until it is saved.' : 'This device cannot keep what you type: save before you leave the page.';
+  keep();
   fill(byId('work-cautions'), cautionBox(forWork(new FormData(form).getAll('work'))));
-  judgeSoon(unitId, sent, readingNames());
+  judgeSoon(opened, typed, readingNames());
 }
 
 /** Puts texts into the boxes they are named after. */
@@ -51,49 +73,81 @@ function fillBoxes(texts) {
   }
 }
 
-function showLast({ last, last_at: at }) {
-  if (!last) return;
-  for (const [name, value] of Object.entries(last.shown)) {
+function showLast({ id: lastId, at, shown }) {
+  if (!lastId) return;
+  for (const [name, value] of Object.entries(shown)) {
     const place = byId(`${['return_wb', 'return_dp'].includes(name) ? 'return_rh_pct' : name}-last`);
     if (place) fill(place, element('b', {}, value.text), `on ${dayText(at)}`);
   }
 }
 
-const now = () => new Date(Date.now() - new Date().getTimezoneOffset() * 60_000).toISOString().slice(0, 16);
+/** The time on the clock of the unit's depot, or of this device where that is not known. */
+function now() {
+  const zone = opened.row.time_zone;
+  const utc = new Date().toISOString().slice(0, 16);
+  const offset = offsetMinutes(zone, utc) ?? -new Date().getTimezoneOffset();
+  return new Date(Date.now() + offset * 60_000).toISOString().slice(0, 16);
+}
 
 /** What a second reading after work has in common with the first. */
 const UNCHANGED = ['supply_at', 'ambient_at', 'fan_speed', 'power_source', 'technician', 'one_probe', 'volts_off'];
 
-async function firstTexts(blank) {
-  const kept = draft(key);
+/** The visit to be corrected as it was typed: from the server where it answers, else from the record kept here. */
+async function textsToCorrect() {
+  try {
+    const { visit } = await get(`visits/${part(corrects)}`, {}, { signal: AbortSignal.timeout(4_000) });
+    chooseSystem(visit.system);
+    return visit.boxes;
+  } catch {
+    return opened.visit(corrects).boxes ?? {};
+  }
+}
+
+async function firstTexts(last) {
+  const kept = await draftKept(key);
   if (kept) {
     chooseSystem(kept.system);
     id = kept.id;
     return kept.boxes;
   }
-  const fresh = { visited_at: now(), technician: technician(), fan_speed: 'high' };
-  if (corrects) {
-    const { visit } = await get(`visits/${part(corrects)}`);
-    chooseSystem(visit.system);
-    return visit.boxes;
+  const waiting = waitingId && await outboxItem(waitingId).catch(() => undefined);
+  if (waiting) {
+    chooseSystem(waiting.boxes.system);
+    ({ id, corrects } = waiting);
+    return waiting.boxes;
   }
-  if (again && blank.last?.id === again) {
-    return { ...fresh, ...Object.fromEntries(UNCHANGED.map(name => [name, blank.last.boxes[name]]).filter(([, text]) => text)) };
+  const fresh = { visited_at: now(), technician: technician(), fan_speed: 'high' };
+  if (corrects) return textsToCorrect();
+  if (again && last.id === again) {
+    return { ...fresh, ...Object.fromEntries(UNCHANGED.map(name => [name, last.boxes[name]]).filter(([, text]) => text)) };
   }
   return fresh;
 }
 
+/** Says when the record is not the server's of this moment. */
+function sayHowFresh() {
+  const { fresh, gone, row, waiting } = opened;
+  if (fresh) return;
+  const since = row.as_of_ms ? `the record of ${momentText(new Date(row.as_of_ms - new Date().getTimezoneOffset() * 60_000).toISOString())}`
+    : 'what was typed on this phone';
+  byId('how-fresh').textContent = gone ? 'The server no longer has this unit. What you save is kept on this phone until that is settled.'
+    : `No signal: judged here, by ${since}${waiting.length ? ` and ${waiting.length} that wait to be sent` : ''}.`;
+}
+
 async function lay() {
-  const blank = await get(`units/${part(unitId)}/blank-visit`);
+  opened = await openUnit(unitId);
+  const { row } = opened;
+  const last = opened.visit();
   rememberUnit(unitId);
-  document.title = `${corrects ? 'Correct a visit' : 'New visit'}: ${blank.unit.label} – Longsummer`;
+  document.title = `${corrects ? 'Correct a visit' : 'New visit'}: ${row.unit.label} – Longsummer`;
   byId('title').textContent = corrects ? 'Correct a visit' : again ? 'Read again' : 'New visit';
-  fill(byId('unit'), element('a', { class: 'button', href: `../unit/?unit=${part(unitId)}` }, blank.unit.label), element('a', { href: './' }, 'another unit'),
-    element('span', {}, placeText(blank.unit.label, blank.unit.depot, blank.unit.vehicle, blank.unit.roof_position)));
+  fill(byId('unit'), element('a', { class: 'button', href: `../unit/?unit=${part(unitId)}` }, row.unit.label), element('a', { href: './' }, 'another unit'),
+    element('span', {}, placeText(row.unit.label, row.unit.depot, row.vehicle, row.roof_position)));
+  sayHowFresh();
   layFields();
   id = newId();
-  fillBoxes(await firstTexts(blank));
-  showLast(blank);
+  fillBoxes(await firstTexts(last));
+  showLast(last);
   fill(byId('units'), unitsChoice('system-choice'));
   nameBoxes(system());
   fill(byId('cautions'), foldedCautions(MEASURING, 'Mains, roof, generator: read this before you measure'));
@@ -110,19 +164,55 @@ async function lay() {
   changed();
 }
 
-function showSaved(answer) {
+function showDone(title, verdict, words, buttons) {
   form.hidden = true;
   const place = byId('done');
   place.hidden = false;
-  byId('title').textContent = answer.stored_before ? 'It was saved before' : 'Saved';
+  byId('title').textContent = title;
+  byId('how-fresh').textContent = '';
   const work = new FormData(form).getAll('work').length > 0;
-  fill(place, answer.verdict ? say(answer.verdict) : '',
-    answer.verdict ? cautionBox(forCondition(answer.verdict.condition)) : '',
-    element('div', { class: 'buttons' }, element('a', { class: 'button main', href: `../unit/?unit=${part(unitId)}&visit=${part(answer.visit_id)}` }, 'See it on the chart'),
-      work ? element('a', { class: 'button', href: `./?unit=${part(unitId)}&again=${part(answer.visit_id)}` }, 'Read again after the work') : '',
+  fill(place, words, verdict ? say(verdict) : '', verdict ? cautionBox(forCondition(verdict.condition)) : '',
+    element('div', { class: 'buttons' }, buttons,
+      work ? element('a', { class: 'button', href: `./?unit=${part(unitId)}&again=${part(id)}` }, 'Read again after the work') : '',
       element('a', { class: 'button', href: './' }, 'Next unit')));
   byId('main').focus();
   window.scrollTo(0, 0);
+}
+
+function showSaved(answer, said) {
+  const differs = answer.verdict && answer.verdict.sentence !== said.sentence;
+  showDone(answer.stored_before ? 'It was saved before' : 'Saved', answer.verdict ?? said, differs
+    ? element('p', { class: 'otherwise' }, `By what this phone knew: ${said.sentence} The server knows more of this unit or of the fleet and says:`) : '',
+  element('a', { class: 'button main', href: `../unit/?unit=${part(unitId)}&visit=${part(answer.visit_id)}` }, 'See it on the chart'));
+}
+
+function showKept(said, refusal) {
+  const stuck = refusal.status !== 0 && refusal.status < 500;
+  const words = stuck ? refusal.problems.map(problem => `${problem.limit} ${problem.remedy}`).join(' ')
+    : 'It is sent by itself as soon as there is a signal.';
+  showDone(stuck ? 'Kept on this phone, not yet settled' : 'Kept on this phone', said, element('p', {}, words),
+    element('a', { class: stuck ? 'button main' : 'button', href: '../phone/' }, stuck ? 'Settle it' : 'What waits to be sent'));
+}
+
+/** The visit as it waits to be sent, with what was said of it here. */
+const itemOf = ({ state, sentence }) => ({ id, kind: 'visit', unit_id: unitId, label: opened.row.unit.label, corrects, boxes: boxes(),
+  said: { state, sentence }, saved_at: Date.now(), state: 'waiting' });
+
+async function keepAndSend(verdict) {
+  const item = itemOf(verdict);
+  const kept = await keepItem(item).then(() => true, () => false);
+  const { answer, refusal } = await sendItem(item);
+  if (refusal?.status === 422 || (refusal && !kept)) {
+    await dropItem(id).catch(() => undefined);
+    throw kept ? refusal : { problems: [{ field: '', given: '', limit: 'This phone could not keep the visit, and it could not be sent.',
+      remedy: 'Leave this page open, free some storage or go where there is a signal, and save again.' }] };
+  }
+  rememberTechnician(byId('technician').value);
+  await keeping;
+  await dropDraft(key);
+  stopClock();
+  if (refusal) showKept(verdict, refusal);
+  else showSaved(answer, verdict);
 }
 
 async function save(event) {
@@ -130,11 +220,9 @@ async function save(event) {
   clearProblems(form, byId('problems'));
   byId('save').disabled = true;
   try {
-    const answer = await post(corrects ? `visits/${part(corrects)}/correction` : `units/${part(unitId)}/visits`, sent());
-    rememberTechnician(byId('technician').value);
-    dropDraft(key);
-    stopClock();
-    showSaved(answer);
+    const { verdict, problems } = judgeNow(opened, () => ({ ...typed(), saving: true }), readingNames());
+    if (problems.length) showProblems(form, byId('problems'), problems);
+    else await keepAndSend(verdict);
   } catch (refusal) {
     showProblems(form, byId('problems'), refusal.problems ?? [{ field: '', given: '', limit: refusal.message, remedy: 'Try again.' }]);
   } finally {

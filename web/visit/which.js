@@ -1,30 +1,59 @@
-// Which unit: last used first, then a search by name, serial or vehicle.
+// Which unit: last used first, then a search by name, serial or vehicle; by the server where it answers, else among those kept here.
 
 import { byId, element, fill } from '../shared/dom.js';
 import { get, part } from '../shared/api.js';
+import { unitsLike } from '../shared/pocket.js';
 import { lastUnits } from '../shared/reader.js';
+import { unitsOfOurOwn } from '../shared/sending.js';
 import { sayFailure } from '../shared/frame.js';
 import { placeText } from '../shared/words.js';
 
-const link = row => element('li', {}, element('a', { href: `./?unit=${part(row.unit_id)}` }, row.label,
+const MOST = 50;
+
+const link = row => element('li', {}, element('a', { href: `../visit/?unit=${part(row.unit_id)}` }, row.label,
   element('span', { class: 'hint' }, placeText(row.label, row.depot, row.vehicle, row.roof_position))));
 
-async function search(list, text) {
-  const yard = await get('yard', { text, order: 'label' });
+const rowKept = row => ({ unit_id: row.unit_id, label: row.unit.label, depot: row.unit.depot, vehicle: row.vehicle, roof_position: row.roof_position });
+
+/** What the server finds, and what was added here and is not there yet; without a signal what is kept here. */
+async function found(text) {
+  try {
+    const yard = await get('yard', { text, order: 'label' }, { signal: AbortSignal.timeout(4_000) });
+    const there = new Set(yard.rows.map(row => row.unit_id));
+    const own = new Set((await unitsOfOurOwn()).map(row => row.unit_id));
+    const ours = (await unitsLike(text)).filter(row => own.has(row.unit_id) && !there.has(row.unit_id));
+    return { rows: [...ours.map(rowKept), ...yard.rows] };
+  } catch (refusal) {
+    if (refusal.status) throw refusal;
+    const kept = await unitsLike(text);
+    return { rows: kept.map(rowKept), offline: true, all: kept.length };
+  }
+}
+
+const remark = ({ offline, rows }) => (offline ? `No signal: these are the units kept on this phone${rows.length > MOST ? `, the first ${MOST} that fit` : ''}.` : '');
+
+let asked = 0;
+
+async function search(list, note, text) {
+  const question = ++asked;
+  const answer = await found(text);
+  if (question !== asked) return;
   const last = lastUnits();
   const used = row => (last.includes(row.unit_id) ? last.indexOf(row.unit_id) : last.length);
-  const rows = [...yard.rows].sort((a, b) => used(a) - used(b));
+  const rows = [...answer.rows].sort((a, b) => used(a) - used(b)).slice(0, MOST);
+  note.textContent = remark(answer);
   fill(list, rows.length ? rows.map(link)
     : element('li', {}, 'No unit fits. ', element('a', { href: '../new-unit/' }, 'Enter a new unit')));
 }
 
 export async function askWhich(place) {
   place.hidden = false;
+  const note = element('p', { class: 'quiet' });
   const list = element('ul', { class: 'found', 'aria-live': 'polite' });
   const box = element('input', { type: 'search', id: 'which-text', autocomplete: 'off' });
   fill(place, element('div', { class: 'field' }, element('label', { for: 'which-text' }, 'Which unit? ',
-    element('span', { class: 'hint' }, 'name, serial, vehicle or owner')), box), list);
-  const run = () => search(list, box.value).catch(refusal => sayFailure(byId('failure'), refusal));
+    element('span', { class: 'hint' }, 'name, serial, vehicle or owner')), box), note, list);
+  const run = () => search(list, note, box.value).catch(refusal => sayFailure(byId('failure'), refusal));
   box.addEventListener('input', run);
   await run();
 }

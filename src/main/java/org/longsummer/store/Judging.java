@@ -117,6 +117,11 @@ public final class Judging {
         });
     }
 
+    /** What was learned until yesterday, after closing what was still open: what a visit saved now is judged by. */
+    public Closings learnedUntilYesterday() {
+        return writer.inTransaction(handle -> closed(handle).closings());
+    }
+
     private Receipt receipt(LearnedLevels.Closed closed) {
         return new Receipt(clock.instant(), closed.generation(), closed.through());
     }

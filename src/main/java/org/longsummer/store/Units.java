@@ -2,6 +2,7 @@ package org.longsummer.store;
 
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -47,6 +48,22 @@ public final class Units {
     public List<FleetUnit> all() {
         return reader.withHandle(handle -> handle.createQuery("select " + UnitRow.COLUMNS + " from unit order by id")
                 .map(UnitRow::read).list());
+    }
+
+    /** The units of some depots, by id; the empty name stands for those without a depot. */
+    public List<FleetUnit> ofDepots(Collection<String> depots) {
+        return depots.isEmpty() ? List.of() : reader.withHandle(handle -> handle.createQuery("select " + UnitRow.COLUMNS
+                + " from unit where coalesce(depot, '') in (<depots>) order by id").bindList("depots", List.copyOf(depots))
+                .map(UnitRow::read).list());
+    }
+
+    /** How many units each depot has; the empty name stands for those without one. */
+    public Map<String, Integer> countByDepot() {
+        Map<String, Integer> counts = new TreeMap<>();
+        reader.useHandle(handle -> handle.createQuery("select coalesce(depot, '') as depot_name, count(*) as units from unit group by 1")
+                .map((row, context) -> Map.entry(row.getString("depot_name"), row.getInt("units")))
+                .forEach(count -> counts.put(count.getKey(), count.getValue())));
+        return counts;
     }
 
     /** Units whose serial looks like this one, forgiving O and 0, I and 1, S and 5. */

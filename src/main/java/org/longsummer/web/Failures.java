@@ -7,6 +7,7 @@ import io.javalin.http.HttpResponseException;
 import java.util.List;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import org.longsummer.wire.Problem;
 
 /** Turns whatever goes wrong into the one shape of an error. */
 final class Failures {

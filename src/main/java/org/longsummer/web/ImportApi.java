@@ -16,6 +16,7 @@ import org.longsummer.files.Import;
 import org.longsummer.files.Progress;
 import org.longsummer.store.Intake;
 import org.longsummer.store.Store;
+import org.longsummer.wire.Problem;
 
 /** Takes a fleet's CSV files in, wholly or not at all. */
 final class ImportApi {

@@ -4,6 +4,7 @@ import io.javalin.http.Context;
 import java.util.List;
 import java.util.Optional;
 import org.longsummer.quantity.UnitSystem;
+import org.longsummer.wire.Problem;
 
 /** What a request says about its reader and about the part of a list that is wanted. */
 final class Reader {

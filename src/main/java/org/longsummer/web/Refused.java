@@ -1,6 +1,7 @@
 package org.longsummer.web;
 
 import java.util.List;
+import org.longsummer.wire.Problem;
 
 /** A request that is not carried out, with all that is wrong about it at once. */
 final class Refused extends RuntimeException {
@@ -13,6 +14,13 @@ final class Refused extends RuntimeException {
         super(problems.toString());
         this.status = status;
         this.problems = List.copyOf(problems);
+    }
+
+    /** Ends the reading of a form when anything is wrong with it. */
+    static void ifAny(List<Problem> problems) {
+        if (!problems.isEmpty()) {
+            throw new Refused(422, problems);
+        }
     }
 
     /** What was asked for is not there. */

@@ -6,7 +6,8 @@ import io.javalin.config.RoutesConfig;
 final class Routes {
     private Routes() {}
 
-    static void lay(RoutesConfig routes, HouseApi house, YardApi yard, UnitApi units, VisitApi visits, ImportApi files) {
+    static void lay(RoutesConfig routes, HouseApi house, YardApi yard, UnitApi units, VisitApi visits, ImportApi files, OfflineApi offline,
+            AppShell shell) {
         routes.get("/", request -> request.redirect("yard/"));
 
         routes.get("/api/house", house::show);
@@ -25,6 +26,14 @@ final class Routes {
         routes.post("/api/visits/{visit}/withdrawal", visits::withdraw);
 
         routes.post("/api/import", files::take);
+
+        routes.get("/api/offline/depots", offline::depots);
+        routes.get("/api/offline/fleet", offline::fleet);
+        routes.get("/api/offline/units/{unit}", offline::unit);
+        routes.post("/api/offline/units/{unit}", offline::addUnit);
+        routes.get("/service-worker.js", shell::serviceWorker);
+        routes.get("/u/{unit}", offline::openSticker);
+        routes.get("/api/units/{unit}/sticker.svg", offline::sticker);
 
         routes.get("/api/*", Failures::unknownAddress);
         routes.post("/api/*", Failures::unknownAddress);

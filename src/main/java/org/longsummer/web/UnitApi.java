@@ -10,10 +10,13 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.longsummer.chain.condition.State;
 import org.longsummer.chain.condition.Verdict;
+import org.longsummer.quantity.Altitude;
 import org.longsummer.quantity.UnitSystem;
 import org.longsummer.store.FleetUnit;
 import org.longsummer.store.RecordedVisit;
 import org.longsummer.store.Store;
+import org.longsummer.wire.UnitForm;
+import org.longsummer.wire.VerdictView;
 
 /** One unit: its page's data, and adding a new one by its plate. */
 final class UnitApi {
@@ -54,9 +57,18 @@ final class UnitApi {
 
     void add(Context request) {
         UnitForm form = new UnitForm(Reader.body(request, Form.class).boxes());
-        FleetUnit unit = form.unit(freeId(form.label()), store.depots().named(form.depot()).flatMap(depot -> depot.altitude()));
+        FleetUnit unit = fleetUnit(form, freeId(form.label()), store.depots().named(form.depot()).flatMap(depot -> depot.altitude()));
         store.units().save(unit);
         request.status(201).json(new Added(unit.id()));
+    }
+
+    /** The unit of a form as a fleet keeps it; refused with all problems at once. */
+    static FleetUnit fleetUnit(UnitForm form, String id, Optional<Altitude> depotAltitude) {
+        FleetUnit unit = new FleetUnit(form.unit(id, depotAltitude), form.text("make"), form.text("model"), form.text("serial"),
+                form.text("vehicle"), form.text("roof_position"), form.text("owner"), form.boxes().day("warranty_until"),
+                form.boxes().choice("duty", FleetUnit.Duty.class, FleetUnit.Duty.IN_SERVICE));
+        Refused.ifAny(form.problems());
+        return unit;
     }
 
     static FleetUnit find(Store store, String unitId) {

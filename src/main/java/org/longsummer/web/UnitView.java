@@ -7,6 +7,7 @@ import org.longsummer.chain.visit.AmpsKind;
 import org.longsummer.chain.visit.Plate;
 import org.longsummer.quantity.UnitSystem;
 import org.longsummer.store.FleetUnit;
+import org.longsummer.wire.Shown;
 
 /**
  * A unit as its page shows it; texts are empty when not known.

@@ -2,18 +2,30 @@ package org.longsummer.web;
 
 import io.javalin.http.Context;
 import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDateTime;
 import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.time.zone.ZoneRules;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.longsummer.chain.condition.Verdict;
 import org.longsummer.chain.visit.Visit;
 import org.longsummer.quantity.UnitSystem;
+import org.longsummer.store.Correction;
+import org.longsummer.store.Entry;
 import org.longsummer.store.FleetUnit;
 import org.longsummer.store.Judging.Withdrawing;
 import org.longsummer.store.RecordedVisit;
 import org.longsummer.store.Saving;
 import org.longsummer.store.Store;
+import org.longsummer.store.Typed;
+import org.longsummer.wire.Boxes;
+import org.longsummer.wire.PlaceClock;
+import org.longsummer.wire.Problem;
+import org.longsummer.wire.VerdictView;
+import org.longsummer.wire.VisitForm;
 
 /** One visit: judged while it is typed, saved, shown with its reasons, corrected, withdrawn. */
 final class VisitApi {
@@ -65,8 +77,8 @@ final class VisitApi {
         UnitSystem system = Reader.system(request);
         FleetUnit unit = UnitApi.find(store, request.pathParam("unit"));
         Form form = Reader.body(request, Form.class);
-        VisitForm boxes = new VisitForm(form.boxes(), clock);
-        Visit draft = boxes.visit(form.id() == null ? "draft" : form.id(), unit.id(), zone(unit));
+        VisitForm boxes = new VisitForm(form.boxes(), clock.instant());
+        Visit draft = boxes.visit(form.id() == null ? "draft" : form.id(), unit.id(), clockAt(unit));
         Optional<Verdict> verdict = store.judging().preview(draft);
         request.json(new DraftView(verdict.map(v -> VerdictView.of(v, system)), boxes.problems()));
     }
@@ -102,7 +114,7 @@ final class VisitApi {
         if (reason.isEmpty()) {
             boxes.refuse("reason", "A withdrawal needs its reason.", "Say in a few words what is wrong with the visit.");
         }
-        boxes.refuseIfWrong();
+        Refused.ifAny(boxes.problems());
         Withdrawing outcome = store.judging().withdraw(visitId, by, reason);
         if (outcome == Withdrawing.UNKNOWN_VISIT) {
             throw unknown(visitId);
@@ -121,7 +133,7 @@ final class VisitApi {
             throw new Refused(422, List.of(new Problem("id", id, "A visit needs an id of letters and digits, made by whoever sends it.",
                     "Make one and send it again with the same id if the answer does not arrive.")));
         }
-        Saving outcome = store.judging().save(new VisitForm(form.boxes(), clock).entry(id, unit.id(), zone(unit), corrects));
+        Saving outcome = store.judging().save(entry(new VisitForm(form.boxes(), clock.instant()), id, unit, corrects));
         answer(request, unit, id, outcome, system);
     }
 
@@ -139,12 +151,38 @@ final class VisitApi {
         }
     }
 
+    /** The visit to be saved, with what was typed; refused with all problems at once. */
+    private Entry entry(VisitForm form, String id, FleetUnit unit, Optional<String> corrects) {
+        form.askForWhatSavingNeeds(corrects.isPresent());
+        Visit visit = form.visit(id, unit.id(), clockAt(unit));
+        Refused.ifAny(form.problems());
+        return new Entry(visit, new Typed(form.typedIn(), form.kept()), visit.technician(),
+                corrects.map(earlier -> new Correction(earlier, form.reason())));
+    }
+
     private RecordedVisit find(String visitId) {
         return store.visits().find(visitId).orElseThrow(() -> unknown(visitId));
     }
 
     private Optional<ZoneId> zone(FleetUnit unit) {
         return store.depots().named(unit.unit().site()).flatMap(depot -> depot.timeZone());
+    }
+
+    private Optional<PlaceClock> clockAt(FleetUnit unit) {
+        return zone(unit).map(ZoneId::getRules).map(ZoneRulesClock::new);
+    }
+
+    /** A clock by the rules of its zone. */
+    private record ZoneRulesClock(ZoneRules rules) implements PlaceClock {
+        @Override
+        public ZoneOffset offset(Instant moment) {
+            return rules.getOffset(moment);
+        }
+
+        @Override
+        public ZoneOffset offset(LocalDateTime shown) {
+            return rules.getOffset(shown);
+        }
     }
 
     private static Refused unknown(String visitId) {

@@ -11,6 +11,9 @@ import org.longsummer.chain.condition.Wording;
 import org.longsummer.chain.visit.Visit;
 import org.longsummer.quantity.UnitSystem;
 import org.longsummer.store.RecordedVisit;
+import org.longsummer.wire.Boxes;
+import org.longsummer.wire.JudgedView;
+import org.longsummer.wire.JudgedView.DepartureView;
 
 /**
  * One row of a unit's record, as its table and its chart need it.
@@ -24,10 +27,13 @@ import org.longsummer.store.RecordedVisit;
  * @param condition likely condition in words; empty when there is none
  * @param split against expectation; its budget left out
  * @param amps against expectation; its budget left out
+ * @param splitBand what the whole history up to this visit makes of the split against a sound unit's, ± two standard uncertainties
+ * @param ampsBand the same of the amps
  * @param work words of the work done
  */
 record VisitRow(String id, String at, String technician, boolean counts, Optional<Marking> marking, Optional<String> state,
-        String condition, Optional<JudgedView> split, Optional<JudgedView> amps, List<String> work) {
+        String condition, Optional<JudgedView> split, Optional<JudgedView> amps, Optional<DepartureView> splitBand,
+        Optional<DepartureView> ampsBand, List<String> work) {
 
     /**
      * Why a row no longer counts, or why it took another's place.
@@ -46,6 +52,7 @@ record VisitRow(String id, String at, String technician, boolean counts, Optiona
                 verdict.map(v -> v.state().word()), verdict.map(v -> Wording.phrase(v.condition(), v)).orElse(""),
                 verdict.map(v -> brief(JudgedView.split(v.departure(), system))),
                 verdict.map(v -> brief(JudgedView.amps(v.departure(), system))),
+                verdict.map(v -> DepartureView.of(v.splitEffect())), verdict.map(v -> DepartureView.of(v.ampsEffect())),
                 visit.workDone().stream().sorted().map(Boxes::word).toList());
     }
 

@@ -15,6 +15,7 @@ import java.time.Clock;
 import java.util.List;
 import java.util.function.Predicate;
 import org.longsummer.store.Store;
+import org.longsummer.wire.Problem;
 
 /** Serves the pages and their data over HTTP. */
 public final class WebServer implements AutoCloseable {
@@ -38,7 +39,8 @@ public final class WebServer implements AutoCloseable {
             Failures.lay(config.routes);
             config.routes.before(WebServer::guard);
             Routes.lay(config.routes, new HouseApi(store, demoFleet), new YardApi(store, clock), new UnitApi(store),
-                    new VisitApi(store, clock), new ImportApi(store));
+                    new VisitApi(store, clock), new ImportApi(store), new OfflineApi(store, clock),
+                    AppShell.ofPages());
         });
     }
 

@@ -20,6 +20,8 @@ import org.longsummer.store.Store;
 import org.longsummer.store.YardCounts;
 import org.longsummer.store.YardFilter;
 import org.longsummer.store.YardOrder;
+import org.longsummer.wire.Boxes;
+import org.longsummer.wire.Problem;
 
 /** The yard: the list of units, and the sentences above it that are also its filters. */
 final class YardApi {
@@ -179,7 +181,7 @@ final class YardApi {
     private LocalDate day(String given) {
         Boxes boxes = new Boxes(Map.of("since", given));
         Optional<LocalDate> day = boxes.day("since");
-        boxes.refuseIfWrong();
+        Refused.ifAny(boxes.problems());
         return day.orElseGet(this::seasonStart);
     }
 

@@ -18,7 +18,7 @@ import java.util.stream.Stream;
  * Finds or provides a Chromium for the browser tests, and says what it does: an installed one, else Playwright's own download, else
  * Debian's package. It never lets the tests be skipped: where none can be had, it fails and says what to install.
  */
-final class BrowserOnThisMachine {
+public final class BrowserOnThisMachine {
     private static final List<String> NAMES = List.of("chromium", "chromium-browser", "google-chrome", "google-chrome-stable", "chrome");
     private static final List<String> PLACES = List.of("/usr/bin", "/usr/local/bin", "/snap/bin", "/opt/google/chrome",
             "/Applications/Chromium.app/Contents/MacOS", "/Applications/Google Chrome.app/Contents/MacOS",
@@ -31,14 +31,14 @@ final class BrowserOnThisMachine {
     private BrowserOnThisMachine() {}
 
     /** A browser and what must be closed with it. */
-    record Started(Playwright playwright, Browser browser) implements AutoCloseable {
+    public record Started(Playwright playwright, Browser browser) implements AutoCloseable {
         @Override
         public void close() {
             playwright.close();
         }
     }
 
-    static Started start() {
+    public static Started start() {
         Optional<Path> installed = installed();
         if (installed.isPresent()) {
             say("uses " + installed.get());

@@ -2,6 +2,7 @@ package org.longsummer.chain.condition;
 
 import java.time.LocalDate;
 import java.util.Optional;
+import java.util.Set;
 import org.longsummer.chain.departure.Hemisphere;
 import org.longsummer.chain.departure.Observation;
 import org.longsummer.chain.departure.UnitBaseline;
@@ -23,6 +24,7 @@ import org.longsummer.chain.visit.Work;
  */
 public final class History {
     private final boolean explains;
+    private final Set<Ingredient> without;
     private Unit unit;
     private UnitBaseline baseline;
     private Lattice lattice;
@@ -31,18 +33,26 @@ public final class History {
     private Optional<Comparison> before = Optional.empty();
     private Optional<Weighing> last = Optional.empty();
     private LocalDate lastDay;
+    /** Running seasons that passed before work done after a retake, in which the unit's own offsets have yet to walk. */
+    private double unwalked;
     private UsualVolts usualVolts = UsualVolts.UNKNOWN;
     private Hemisphere hemisphere = Hemisphere.UNSEEN;
 
     /** @param explains keep the reasons and look for the next best reading; leave out for long lists, it costs more than the rest */
     public History(Unit unit, boolean explains) {
+        this(unit, explains, Set.of());
+    }
+
+    /** @param without what is left out to see what it is worth */
+    History(Unit unit, boolean explains, Set<Ingredient> without) {
         this.unit = unit;
         this.explains = explains;
+        this.without = without;
     }
 
     /** The same history, to go on from here without changing this one. */
     public History copy() {
-        History copy = new History(unit, explains);
+        History copy = new History(unit, explains, without);
         copy.baseline = baseline == null ? null : baseline.copy();
         copy.lattice = lattice == null ? null : lattice.copy();
         copy.looks = looks.copy();
@@ -50,19 +60,29 @@ public final class History {
         copy.before = before;
         copy.last = Optional.empty();
         copy.lastDay = lastDay;
+        copy.unwalked = unwalked;
         copy.usualVolts = usualVolts;
         copy.hemisphere = hemisphere;
         return copy;
     }
 
-    /** Judges one visit and learns from it. */
+    /** Judges one visit and learns from it; a visit whose readings are a mistake leaves no trace. */
     public Verdict judge(Visit visit, Closings closings) {
         Screening screening = Screener.screen(unit, visit);
+        if (screening.isRetake()) {
+            last = Optional.empty();
+            return copy().judge(screening, closings);
+        }
+        return judge(screening, closings);
+    }
+
+    private Verdict judge(Screening screening, Closings closings) {
+        Visit visit = screening.visit();
         Known known = Known.before(closings, unit, visit);
         Expectation expectation = Expecter.expect(screening, closings, usualVolts);
         prepare(visit, expectation, known);
         Observation observation = Observation.of(expectation, known);
-        Weighing weighing = new Weighing(lattice, baseline, looks, expectation, observation);
+        Weighing weighing = new Weighing(lattice, baseline, looks, expectation, observation, without);
         Verdict verdict = new Judge(weighing, looks, known, explains ? Optional.of(trail) : Optional.empty()).judge(before);
         looks.remember(screening);
         usualVolts = usualVolts.with(visit);
@@ -73,17 +93,24 @@ public final class History {
 
     private void prepare(Visit visit, Expectation expectation, Known known) {
         double seasons = 0;
-        long today = visit.localDay().toEpochDay();
         hemisphere = hemisphere.seen(visit);
         if (lattice == null) {
             baseline = new UnitBaseline(expectation, known);
-            lattice = new Lattice(baseline.start(), today);
+            lattice = new Lattice(baseline.start(), visit.localDay().toEpochDay());
         } else {
-            seasons = Math.max(0, hemisphere.clock().seasonsBetween(lastDay, visit.localDay()));
-            looks.advance(seasons);
-            lattice.advance(seasons, lastDay.toEpochDay(), today);
+            seasons = unwalked + pass(visit.localDay());
+            unwalked = 0;
         }
         lattice.renew(baseline.prepare(visit, expectation, known, seasons));
+    }
+
+    /** Time passes until a day; the running seasons that passed. */
+    private double pass(LocalDate day) {
+        double seasons = without.contains(Ingredient.RUN_HOUR_CLOCK) ? (day.toEpochDay() - lastDay.toEpochDay()) / 365.25
+                : Math.max(0, hemisphere.clock().seasonsBetween(lastDay, day));
+        looks.advance(seasons);
+        lattice.advance(seasons, lastDay.toEpochDay(), day.toEpochDay());
+        return seasons;
     }
 
     /** Work done after a visit changes what is believed from then on. */
@@ -96,10 +123,13 @@ public final class History {
             return;
         }
         before = last.map(weighing -> new Comparison(weighing, visit));
-        looks.work(visit.workDone());
         if (lattice != null) {
+            unwalked += pass(visit.localDay());
+            lastDay = visit.localDay();
             lattice.work(visit.workDone());
         }
+        looks.work(visit.workDone());
+        trail.turn();
     }
 
     private void startAnew(Unit replacement) {

@@ -18,8 +18,6 @@ import org.longsummer.chain.visit.Visit;
 import org.longsummer.quantity.Current;
 import org.longsummer.quantity.TemperatureDifference;
 import org.longsummer.science.statistics.Normal;
-import org.longsummer.science.uncertainty.Budget;
-import org.longsummer.science.uncertainty.Component;
 import org.longsummer.science.uncertainty.Uncertain;
 
 /** Turns the weighed histories of a unit into a verdict. */
@@ -72,26 +70,24 @@ final class Judge {
 
     /**
      * Weighs every history and learns. Under each of them the readings may also be a mistake, which says nothing of the unit: that
-     * keeps one bad reading from condemning it. False when a mistake explains the readings better than all histories do.
+     * keeps one bad reading from condemning it. False, and nothing weighed, when a mistake explains the readings better than all
+     * histories do.
      */
     private boolean weigh(List<Finding> findings) {
-        double bad = Mistakes.SHARE * new Mistakes(weighing.observation, visit).density();
+        double bad = weighing.mistakes * new Mistakes(weighing.observation, visit).density();
         for (Trajectory t : weighing.lattice.trajectories()) {
-            double good = (1 - Mistakes.SHARE) * weighing.departures(t);
+            double good = (1 - weighing.mistakes) * weighing.departures(t);
             t.honest = good / (good + bad);
-            t.weight *= (good + bad) * weighing.side(t);
+            t.news = (good + bad) * weighing.side(t);
         }
-        weighing.lattice.normalise();
-        double honest = 0;
-        for (Trajectory t : weighing.lattice.trajectories()) {
-            honest += t.weight * t.honest;
-        }
-        boolean believed = honest >= 0.5;
-        weighing.learn(believed);
-        if (!believed) {
+        if (weighing.lattice.honesty() < 0.5) {
             findings.add(new Finding(Mistake.FITS_NOTHING, Field.WHOLE_VISIT, Optional.empty(), true));
+            return false;
         }
-        return believed;
+        weighing.lattice.takeNews();
+        weighing.learn();
+        weighing.lattice.takeAtTheirWord();
+        return true;
     }
 
     private Departure departure() {
@@ -103,20 +99,14 @@ final class Judge {
         boolean judgesAmps = !screening.unit().plate().variableSpeed();
         ExpectedSplit expectedSplit = new ExpectedSplit(new TemperatureDifference(split),
                 new TemperatureDifference(split * soundSplit.standardUncertainty()),
-                budget(weighing.expectation.splitComponents(), weighing.baseline.splitComponents(weighing.design[0])));
+                weighing.budget(Channel.SPLIT, soundSplit));
         ExpectedAmps expectedAmps = new ExpectedAmps(new Current(amps), new Current(amps * soundAmps.standardUncertainty()),
-                budget(weighing.expectation.ampsComponents(), weighing.baseline.ampsComponents(weighing.design[1])));
+                weighing.budget(Channel.AMPS, soundAmps));
         return new Departure(screening, Optional.of(expectedSplit), judgesAmps ? Optional.of(expectedAmps) : Optional.empty(),
                 o.present()[0] ? Optional.of(new Uncertain(o.values()[0] - soundSplit.value(), soundSplit.standardUncertainty()))
                         : Optional.empty(),
                 o.present()[1] ? Optional.of(new Uncertain(o.values()[1] - soundAmps.value(), soundAmps.standardUncertainty()))
                         : Optional.empty());
-    }
-
-    private static Budget budget(List<Component> visit, List<Component> learned) {
-        List<Component> lines = new ArrayList<>(visit);
-        lines.addAll(learned);
-        return new Budget(lines);
     }
 
     private Verdict verdict(Departure departure, List<Finding> findings, boolean retake, Optional<BeforeAfter> change) {
@@ -133,9 +123,9 @@ final class Judge {
         boolean asks = trail.isPresent() && !screening.compressorOff();
         return new Verdict(departure, state, condition, probabilities, screening.compressorOff() ? 1 : impact, evaporatorPart(),
                 severity(probabilities), since(probabilities),
-                asks ? trail.get().about(probabilities.likeliestFault()) : List.of(), cannotTell(probabilities),
+                asks ? trail.get().about(probabilities.likeliestFault(), state != State.STEADY) : List.of(), cannotTell(probabilities),
                 asks && state != State.RETAKE ? new NextReading(weighing, looks).best() : Optional.empty(), change, findings,
-                weighing.lattice.beliefs(), known.closing());
+                weighing.faultEffect(Channel.SPLIT), weighing.faultEffect(Channel.AMPS), weighing.lattice.beliefs(), known.closing());
     }
 
     /** Time alone makes a fault likelier and is no reason to call one: readings must have raised its odds. */

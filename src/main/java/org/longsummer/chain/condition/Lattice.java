@@ -100,6 +100,7 @@ final class Lattice {
     /** Time passes: faults grow, and new ones may have begun. */
     void advance(double seasons, long from, long to) {
         if (seasons <= 0) {
+            scale();
             return;
         }
         double stillSound = Math.exp(-HAZARDS * seasons);
@@ -113,7 +114,7 @@ final class Lattice {
                     double middle = (piece + 0.5) / pieces;
                     spawn(born, trajectory, seasons / pieces, seasons * (1 - middle), from + (long) ((to - from) * middle));
                 }
-                trajectory.weight *= stillSound;
+                trajectory.carried *= stillSound;
             }
         }
         trajectories.addAll(born);
@@ -122,7 +123,7 @@ final class Lattice {
 
     private static void spawn(List<Trajectory> born, Trajectory parent, double piece, double since, long onset) {
         for (Fault fault : Fault.ALL) {
-            double begun = parent.weight * fault.hazard() * piece;
+            double begun = parent.carried * fault.hazard() * piece;
             for (int i = 0; i < RATES.length; i++) {
                 born.add(new Trajectory(fault, RATES[i], onset, Math.min(Trajectory.MOST_SEVERE, RATES[i] * since),
                         begun * (1 - STEP_SHARE) * RATE_SHARES[i], parent.mean));
@@ -140,7 +141,7 @@ final class Lattice {
             if (t.fault != null && cures(done, t.fault)) {
                 t.severity = 0;
                 if (t.rate == 0 || !t.fault.isDirt()) {
-                    trajectories.set(i, new Trajectory(null, 0, t.onset, 0, t.weight, t.mean));
+                    trajectories.set(i, new Trajectory(null, 0, t.onset, 0, t.carried, t.mean));
                 }
             }
         }
@@ -163,12 +164,12 @@ final class Lattice {
     void normalise() {
         double best = 0;
         for (Trajectory trajectory : trajectories) {
-            best = Math.max(best, trajectory.weight);
+            best = Math.max(best, trajectory.carried);
         }
         double least = best * Math.exp(-reach(best));
         List<Trajectory> kept = new ArrayList<>(MOST + 40);
         for (Trajectory trajectory : trajectories) {
-            if (trajectory.weight > least) {
+            if (trajectory.carried > least) {
                 kept.add(trajectory);
             }
         }
@@ -181,8 +182,8 @@ final class Lattice {
         double[] below = new double[trajectories.size()];
         int count = 0;
         for (Trajectory trajectory : trajectories) {
-            if (trajectory.weight > best * FURTHEST) {
-                below[count++] = best / trajectory.weight;
+            if (trajectory.carried > best * FURTHEST) {
+                below[count++] = best / trajectory.carried;
             }
         }
         return count <= MOST ? LOG_NEGLIGIBLE : reach(below, count);
@@ -203,14 +204,50 @@ final class Lattice {
         return LOG_NEGLIGIBLE;
     }
 
-    /** Scales the weights to add up to one. */
-    private void scale() {
+    /** Probability over all histories that the readings of the visit in hand are no mistake. */
+    double honesty() {
+        double sum = 0;
+        double honest = 0;
+        for (Trajectory trajectory : trajectories) {
+            double weight = trajectory.carried * trajectory.news;
+            sum += weight;
+            honest += weight * trajectory.honest;
+        }
+        return honest / sum;
+    }
+
+    /** Every history is weighed by what was read. */
+    void takeNews() {
+        for (Trajectory trajectory : trajectories) {
+            trajectory.carried *= trajectory.news;
+        }
+        normalise();
+    }
+
+    /**
+     * Until time passes, weights are those under which the readings of the visit in hand are no mistake: a verdict that takes them for
+     * good must not find the unit sounder the further they are off. What is carried on allows for a mistake again.
+     */
+    void takeAtTheirWord() {
         double sum = 0;
         for (Trajectory trajectory : trajectories) {
+            trajectory.weight *= trajectory.honest;
             sum += trajectory.weight;
         }
         for (Trajectory trajectory : trajectories) {
             trajectory.weight /= sum;
+        }
+    }
+
+    /** Scales the weights to add up to one. */
+    private void scale() {
+        double sum = 0;
+        for (Trajectory trajectory : trajectories) {
+            sum += trajectory.carried;
+        }
+        for (Trajectory trajectory : trajectories) {
+            trajectory.carried /= sum;
+            trajectory.weight = trajectory.carried;
         }
     }
 }

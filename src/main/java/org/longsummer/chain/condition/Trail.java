@@ -18,10 +18,12 @@ final class Trail {
     private static final int MOST = 8;
 
     private final List<Entry> entries = new ArrayList<>();
+    private int turned;
 
     Trail copy() {
         Trail copy = new Trail();
         copy.entries.addAll(entries);
+        copy.turned = turned;
         return copy;
     }
 
@@ -85,10 +87,19 @@ final class Trail {
         return logs;
     }
 
-    /** The strongest reasons for and against one fault, strongest first. */
-    List<Evidence> about(Condition fault) {
+    /** Work was done: what was read before it explains a unit that is steady now no longer. */
+    void turn() {
+        turned = entries.size();
+    }
+
+    /**
+     * The strongest reasons for and against one fault, strongest first.
+     *
+     * @param whole from the whole history, else only since the last work
+     */
+    List<Evidence> about(Condition fault, boolean whole) {
         List<Evidence> all = new ArrayList<>();
-        for (Entry e : entries) {
+        for (Entry e : entries.subList(whole ? 0 : turned, entries.size())) {
             double weight = e.weights[fault.ordinal()];
             if (Math.abs(weight) >= WORTH_SAYING) {
                 all.add(new Evidence(e.visit.id(), e.visit.localDay(), e.field, fault, weight, e.seen, e.expected, e.expectedU, e.words));

@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.longsummer.chain.departure.Departure;
 import org.longsummer.chain.screening.Finding;
 import org.longsummer.chain.visit.Visit;
+import org.longsummer.science.uncertainty.Uncertain;
 
 /**
  * What one visit, with the unit's history before it, says.
@@ -24,13 +25,15 @@ import org.longsummer.chain.visit.Visit;
  * @param nextBestReading absent when nothing would change the decision
  * @param beforeAndAfter set when this visit reads again after work
  * @param findings what was odd about the readings, worst first
+ * @param splitEffect what the whole history makes of the unit's split now against sound, ln, over all that is left possible
+ * @param ampsEffect the same of its amps
  * @param beliefs all that the history leaves possible, for looking ahead
  * @param closing the day whose closing of the learned levels was used; absent when nothing had been learned
  */
 public record Verdict(Departure departure, State state, Condition condition, Probabilities probabilities, double probabilityOfImpact,
         EvaporatorPart evaporatorPart, Optional<Severity> severity, Optional<LocalDate> since, List<Evidence> evidence, List<Condition> cannotTell,
         Optional<NextBestReading> nextBestReading, Optional<BeforeAfter> beforeAndAfter, List<Finding> findings,
-        List<Belief> beliefs, Optional<LocalDate> closing) {
+        Uncertain splitEffect, Uncertain ampsEffect, List<Belief> beliefs, Optional<LocalDate> closing) {
 
     public Visit visit() {
         return departure.screening().visit();
@@ -41,6 +44,6 @@ public record Verdict(Departure departure, State state, Condition condition, Pro
         List<Finding> others = new ArrayList<>(findings);
         others.add(remark);
         return new Verdict(departure, state, condition, probabilities, probabilityOfImpact, evaporatorPart, severity, since, evidence,
-                cannotTell, nextBestReading, beforeAndAfter, List.copyOf(others), beliefs, closing);
+                cannotTell, nextBestReading, beforeAndAfter, List.copyOf(others), splitEffect, ampsEffect, beliefs, closing);
     }
 }

@@ -1,11 +1,14 @@
 package org.longsummer.chain.condition;
 
 import java.util.List;
+import java.util.Set;
 import org.longsummer.chain.departure.Channel;
+import org.longsummer.chain.departure.ExpectationBudget;
 import org.longsummer.chain.departure.Observation;
 import org.longsummer.chain.departure.UnitBaseline;
 import org.longsummer.chain.expectation.Expectation;
 import org.longsummer.science.statistics.SharedKalmanFilter;
+import org.longsummer.science.uncertainty.Budget;
 import org.longsummer.science.uncertainty.Uncertain;
 
 /** Weighs every fault history of a unit by one visit. */
@@ -14,6 +17,8 @@ final class Weighing {
     private static final int A = Channel.AMPS.ordinal();
     /** Share of a fault's effect by which the signature itself may be wrong. */
     private static final double SIGNATURE_U = 0.18;
+    /** Far below any density that counts; keeps a sum of shares above nothing where all of them would vanish. */
+    private static final double NOTHING_IS_IMPOSSIBLE = 1e-200;
     /** Iced coils tell of the ice: by channel, the variance with which their departures count. */
     private static final double[] ICED_VARIANCE = {0.09, 0.004, 0.02, 0};
 
@@ -30,7 +35,14 @@ final class Weighing {
     private final double[][] predicted;
     private final double[][] evidenceNoise;
 
-    Weighing(Lattice lattice, UnitBaseline baseline, Looks looks, Expectation expectation, Observation observation) {
+    private final boolean learns;
+    /** Share of readings that are a mistake nobody recognised. */
+    final double mistakes;
+
+    Weighing(Lattice lattice, UnitBaseline baseline, Looks looks, Expectation expectation, Observation observation,
+            Set<Ingredient> without) {
+        learns = !without.contains(Ingredient.UNIT_BASELINE);
+        mistakes = without.contains(Ingredient.MISTAKES) ? 0 : Mistakes.SHARE;
         this.lattice = lattice;
         this.baseline = baseline;
         this.expectation = expectation;
@@ -40,7 +52,7 @@ final class Weighing {
             signatures[fault.ordinal()] = Signature.of(fault, expectation.machine(), expectation.surroundings().condenserAir());
         }
         design = baseline.design(expectation);
-        evidenceNoise = baseline.asEvidence(observation.noise());
+        evidenceNoise = without.contains(Ingredient.SAME_DAY) ? observation.noise() : baseline.asEvidence(observation.noise());
         foresight = baseline.foresee(design, evidenceNoise);
         predicted = foresight.predicted();
         load[S] = looks.filterAge().lnSplit();
@@ -62,6 +74,14 @@ final class Weighing {
         double spread = Math.max(0, square - mean * mean);
         double variance = predicted[c][c] - evidenceNoise[c][c] + observation.noise()[c][c];
         return new Uncertain(mean, Math.sqrt(variance + spread));
+    }
+
+    /** The lines of {@link #soundUnit}'s uncertainty. */
+    Budget budget(Channel channel, Uncertain sound) {
+        int c = channel.ordinal();
+        double variance = predicted[c][c] - evidenceNoise[c][c] + observation.noise()[c][c];
+        double spread = sound.standardUncertainty() * sound.standardUncertainty() - variance;
+        return ExpectationBudget.of(channel, expectation, baseline, design[c], spread);
     }
 
     /**
@@ -86,6 +106,18 @@ final class Weighing {
     double effect(Trajectory t, int channel) {
         return channel == S ? t.onSplit : channel == A ? t.onAmps
                 : t.fault == null ? 0 : signatures[t.fault.ordinal()].onChannel(channel, t.severity);
+    }
+
+    /** What the unit shows on a channel against the sound unit, ln, over all histories. */
+    Uncertain faultEffect(Channel channel) {
+        double mean = 0;
+        double square = 0;
+        for (Trajectory t : lattice.trajectories()) {
+            double value = effect(t, channel.ordinal());
+            mean += t.weight * value;
+            square += t.weight * value * value;
+        }
+        return new Uncertain(mean, Math.sqrt(Math.max(0, square - mean * mean)));
     }
 
     double lnCapacity(Trajectory t) {
@@ -120,7 +152,7 @@ final class Weighing {
     double single(Trajectory t, int channel) {
         double variance = predicted[channel][channel] + extra(t, channel);
         double e = surprise(t, channel);
-        return Math.exp(-0.5 * e * e / variance) / Math.sqrt(2 * Math.PI * variance);
+        return Math.exp(-0.5 * e * e / variance) / Math.sqrt(2 * Math.PI * variance) + NOTHING_IS_IMPOSSIBLE;
     }
 
     private double both(Trajectory t) {
@@ -131,7 +163,7 @@ final class Weighing {
         double x = surprise(t, S);
         double y = surprise(t, A);
         double quadratic = (c * x * x - 2 * b * x * y + a * y * y) / determinant;
-        return Math.exp(-0.5 * quadratic) / (2 * Math.PI * Math.sqrt(determinant));
+        return Math.exp(-0.5 * quadratic) / (2 * Math.PI * Math.sqrt(determinant)) + NOTHING_IS_IMPOSSIBLE;
     }
 
     private double extra(Trajectory t, int channel) {
@@ -140,14 +172,10 @@ final class Weighing {
         return u * u + iced;
     }
 
-    /**
-     * Every history learns what the sound unit must be like if it is the true one; the shared covariance narrows.
-     *
-     * @param believed the readings are more likely honest than not
-     */
-    void learn(boolean believed) {
+    /** Every history learns what the sound unit must be like if it is the true one; the shared covariance narrows. */
+    void learn() {
         int[] made = observation.made();
-        if (made.length == 0) {
+        if (made.length == 0 || !learns) {
             return;
         }
         SharedKalmanFilter.Step step = foresight.whenMade(made);
@@ -161,8 +189,8 @@ final class Weighing {
             add(moved, t.mean, 1);
             t.mean = moved;
         }
-        if (believed && !expectation.screening().visit().icedCoil()) {
-            baseline.accept(step);
+        if (!expectation.screening().visit().icedCoil()) {
+            baseline.accept(step, design, made);
         }
     }
 

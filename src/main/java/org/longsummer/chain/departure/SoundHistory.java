@@ -100,7 +100,7 @@ public final class SoundHistory {
                     mean[i] += step.gain()[i][k] * residual[made[k]];
                 }
             }
-            baseline.accept(step);
+            baseline.accept(step, design, made);
         }
         return lesson;
     }

@@ -45,6 +45,10 @@ public final class UnitBaseline {
 
     private final SharedKalmanFilter filter;
     private final double[] start;
+    /** Standard uncertainty of the class level of split and amps at the unit's first visit, ln. */
+    private final double[] classU;
+    /** By how much each state's estimate is still off when the class level of split or amps was off by one. */
+    private final double[][] ofClass;
     private LocalDate day;
     private int visitsToday;
     private String technician = "";
@@ -54,10 +58,15 @@ public final class UnitBaseline {
         start = new double[STATES];
         start[SPLIT] = known.classLevel().split().value();
         start[AMPS] = known.classLevel().amps().value();
+        classU = new double[] {known.classLevel().split().standardUncertainty(),
+            Math.sqrt(square(known.classLevel().amps().standardUncertainty())
+                    + Math.max(0, square(first.lnAmpsLevelU()) - square(USUAL_PLATE_U)))};
+        ofClass = new double[2][STATES];
+        ofClass[0][SPLIT] = 1;
+        ofClass[1][AMPS] = 1;
         double[] variances = new double[STATES];
-        variances[SPLIT] = square(known.classLevel().split().standardUncertainty()) + square(Closer.UNIT_SPLIT);
-        variances[AMPS] = square(known.classLevel().amps().standardUncertainty()) + square(Closer.UNIT_AMPS)
-                + Math.max(0, square(first.lnAmpsLevelU()) - square(USUAL_PLATE_U));
+        variances[SPLIT] = square(classU[0]) + square(Closer.UNIT_SPLIT);
+        variances[AMPS] = square(classU[1]) + square(Closer.UNIT_AMPS);
         variances[SPLIT_DEW_POINT] = square(SLOPE_DEW_POINT);
         variances[AMPS_AMBIENT] = square(SLOPE_AMBIENT);
         variances[RISE] = square(RISE_SPREAD);
@@ -68,6 +77,8 @@ public final class UnitBaseline {
     private UnitBaseline(UnitBaseline other) {
         filter = other.filter.copy();
         start = other.start;
+        classU = other.classU;
+        ofClass = new double[][] {other.ofClass[0].clone(), other.ofClass[1].clone()};
         day = other.day;
         visitsToday = other.visitsToday;
         technician = other.technician;
@@ -123,6 +134,8 @@ public final class UnitBaseline {
 
     private void renew(List<Renewal> renewals, int state, double mean, double variance) {
         filter.renew(state, variance);
+        ofClass[0][state] = 0;
+        ofClass[1][state] = 0;
         renewals.add(new Renewal(state, mean));
     }
 
@@ -178,32 +191,19 @@ public final class UnitBaseline {
                 expectation.surroundings().returnAir().dryBulb().fahrenheit(), expectation.surroundings().sunHeight());
     }
 
-    /** Lines of the split's budget that come from the class, the unit and the instruments. */
-    public List<Component> splitComponents(double[] design) {
-        return components(design, new int[] {SPLIT, SPLIT_DEW_POINT}, TECHNICIAN_SPLIT);
+    /** Covariance of two states. */
+    double covariance(int i, int j) {
+        return filter.covariance(i, j);
     }
 
-    /** Lines of the amps' budget that come from the class, the unit and the instruments. */
-    public List<Component> ampsComponents(double[] design) {
-        return components(design, new int[] {AMPS, AMPS_AMBIENT}, TECHNICIAN_AMPS);
-    }
-
-    private List<Component> components(double[] design, int[] own, int instruments) {
-        double unit = 0;
-        for (int i : own) {
-            for (int j : own) {
-                unit += design[i] * design[j] * filter.covariance(i, j);
-            }
+    /** What of a foreseen channel's uncertainty, ln, still comes from the class level known at the first visit. */
+    double fromClass(Channel channel, double[] design) {
+        int c = channel.ordinal();
+        double left = 0;
+        for (int i = 0; i < STATES; i++) {
+            left += design[i] * ofClass[c][i];
         }
-        double both = 0;
-        for (int i : own) {
-            both += 2 * design[i] * design[instruments] * filter.covariance(i, instruments);
-        }
-        double instrument = square(design[instruments]) * filter.covariance(instruments, instruments) + both;
-        return List.of(new Component("this unit's own level and slope, as learned so far", Component.Source.UNIT,
-                Math.sqrt(Math.max(0, unit)), "1", 1),
-                new Component("the technician's instruments this season", Component.Source.INSTRUMENT,
-                        Math.sqrt(Math.max(0, instrument)), "1", 1));
+        return Math.abs(left) * classU[c];
     }
 
     /** Foresees the observations of one visit. */
@@ -228,8 +228,26 @@ public final class UnitBaseline {
         return repeated;
     }
 
-    /** Takes the observations into account. */
-    public void accept(SharedKalmanFilter.Step step) {
+    /**
+     * Takes the observations into account.
+     *
+     * @param design of all channels
+     * @param made the channels that were read
+     */
+    public void accept(SharedKalmanFilter.Step step, double[][] design, int[] made) {
+        for (double[] off : ofClass) {
+            double[] seen = new double[made.length];
+            for (int k = 0; k < made.length; k++) {
+                for (int i = 0; i < STATES; i++) {
+                    seen[k] += design[made[k]][i] * off[i];
+                }
+            }
+            for (int i = 0; i < STATES; i++) {
+                for (int k = 0; k < made.length; k++) {
+                    off[i] -= step.gain()[i][k] * seen[k];
+                }
+            }
+        }
         filter.accept(step);
     }
 

@@ -3,10 +3,14 @@ package org.longsummer.chain.learning;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.BiConsumer;
+import java.util.function.Predicate;
 
 /**
  * Everything learned across units, by the UTC day at whose end it was closed. A key that did not change on a day is not repeated.
@@ -41,6 +45,24 @@ public final class Closings {
         T before(long day) {
             int count = countBefore(day);
             return count == 0 ? null : entries.get(count - 1);
+        }
+
+        /** All of a day and later. */
+        List<T> from(long day) {
+            return entries.subList(countBefore(day), entries.size());
+        }
+
+        void eachFrom(long day, BiConsumer<Long, T> entry) {
+            for (int i = countBefore(day); i < entries.size(); i++) {
+                entry.accept(days[i], entries.get(i));
+            }
+        }
+
+        void eachLastBefore(long day, BiConsumer<Long, T> entry) {
+            int count = countBefore(day);
+            if (count > 0) {
+                entry.accept(days[count - 1], entries.get(count - 1));
+            }
         }
 
         private int countBefore(long day) {
@@ -90,5 +112,41 @@ public final class Closings {
             }
         }
         return all;
+    }
+
+    /** Hands over every closing in order of days, with what each changed. */
+    public void forEach(BiConsumer<LocalDate, List<Learned>> closing) {
+        TreeMap<LocalDate, List<Learned>> changes = new TreeMap<>();
+        days.from(Long.MIN_VALUE).forEach(day -> changes.put(day, new ArrayList<>()));
+        byKey.values().forEach(known -> known.eachFrom(Long.MIN_VALUE,
+                (day, learned) -> changes.get(LocalDate.ofEpochDay(day)).add(learned)));
+        changes.forEach(closing);
+    }
+
+    /**
+     * What judging needs of all this: of some keys, what was known before each of some days, and all that became known from one day
+     * on. A verdict of those days, or from the one day on, is the same by either.
+     *
+     * @param keys which are read; see {@link NeededKeys}
+     * @param days of the visits to be judged
+     */
+    public Closings neededFor(Predicate<String> keys, Collection<LocalDate> days, LocalDate from) {
+        TreeMap<LocalDate, List<Learned>> needed = new TreeMap<>();
+        TreeSet<LocalDate> all = new TreeSet<>(days);
+        all.add(from);
+        all.forEach(day -> lastBefore(day).ifPresent(last -> needed.put(last, new ArrayList<>())));
+        this.days.from(from.toEpochDay()).forEach(day -> needed.put(day, new ArrayList<>()));
+        byKey.forEach((key, known) -> {
+            if (keys.test(key)) {
+                TreeMap<Long, Learned> kept = new TreeMap<>();
+                known.eachFrom(from.toEpochDay(), kept::put);
+                all.forEach(day -> known.eachLastBefore(day.toEpochDay(), kept::put));
+                kept.forEach((day, learned) -> needed.computeIfAbsent(LocalDate.ofEpochDay(day), d -> new ArrayList<>())
+                        .add(FleetSlopes.asJudged(learned)));
+            }
+        });
+        Closings closings = new Closings();
+        needed.forEach(closings::add);
+        return closings;
     }
 }

@@ -35,6 +35,11 @@ public record FleetSlopes(double[] split, double[] amps) {
         return sum;
     }
 
+    /** What a judgement reads of a learned level: of the slopes their means, without the covariance that only learning goes on from. */
+    static Learned asJudged(Learned learned) {
+        return learned.key().equals(KEY) ? new Learned(KEY, learned.numbers().subList(0, 2 * COUNT)) : learned;
+    }
+
     static FleetSlopes of(Learned learned) {
         double[] split = new double[COUNT];
         double[] amps = new double[COUNT];

@@ -17,6 +17,10 @@ public record TechnicianOffset(Uncertain split, Uncertain amps) {
         return "technician/" + visit.technician() + "/" + visit.localDay().getYear();
     }
 
+    static boolean isOfYearFrom(String key, int firstYear) {
+        return key.startsWith("technician/") && Integer.parseInt(key.substring(key.lastIndexOf('/') + 1)) >= firstYear;
+    }
+
     static TechnicianOffset of(Learned learned) {
         return new TechnicianOffset(new Uncertain(learned.numbers().get(0), learned.numbers().get(1)),
                 new Uncertain(learned.numbers().get(2), learned.numbers().get(3)));

@@ -5,8 +5,9 @@ import java.util.OptionalDouble;
 import org.longsummer.chain.condition.Growth;
 
 /**
- * Distribution of the time, in seasons of running, at which a unit reaches the limit: a histogram to which every hypothesis adds the
- * times of its own growth, its rate uncertain within what the history's grid of rates resolves.
+ * Distribution of the time, in seasons of running, at which the fault that a unit has now reaches the limit: a histogram to which every
+ * hypothesis adds the times of its own growth, its rate uncertain within what the history's grid of rates resolves. What may yet begin
+ * is counted apart: it has a chance, and no date worth planning with.
  */
 final class FirstPassage {
     private static final int BINS = 256;
@@ -23,18 +24,20 @@ final class FirstPassage {
     private final double horizon;
     private final double[] mass;
     private final double already;
+    private final double newFaults;
 
-    private FirstPassage(double horizon, double[] mass, double already) {
+    private FirstPassage(double horizon, double[] mass, double already, double newFaults) {
         this.horizon = horizon;
         this.mass = mass;
         this.already = already;
+        this.newFaults = newFaults;
     }
 
-    /** What a fault model brings to every unit alike: its limits, and the passage of a unit that is sound now. */
+    /** What a fault model brings to every unit alike: its limits, and the chance of a unit that is sound now. */
     static final class Ahead {
         private final double horizon;
         private final double[] limits = new double[Variant.COUNT];
-        private final double[] sound = new double[BINS];
+        private double sound;
 
         /** @param horizon seasons of running to look ahead, above 0 */
         Ahead(FaultModel model, double horizon) {
@@ -59,10 +62,7 @@ final class FirstPassage {
                     grow(mass, left / hypothesis.ratePerSeason(), hypothesis);
                 }
             }
-            for (int bin = 0; bin < BINS; bin++) {
-                mass[bin] += nothing * sound[bin];
-            }
-            return new FirstPassage(horizon, mass, already);
+            return new FirstPassage(horizon, mass, already, nothing * sound);
         }
 
         private void grow(double[] mass, double time, Hypothesis hypothesis) {
@@ -84,18 +84,8 @@ final class FirstPassage {
             for (Growth way : model.growth()) {
                 double lag = way.step() >= limit ? 0 : way.ratePerSeason() > 0 ? (limit - way.step()) / way.ratePerSeason() : horizon;
                 if (hazard > 0 && lag < horizon) {
-                    spread(hazard / total * way.share(), total, lag);
+                    sound += hazard / total * way.share() * (1 - Math.exp(-total * (horizon - lag)));
                 }
-            }
-        }
-
-        private void spread(double share, double hazard, double lag) {
-            double width = horizon / BINS;
-            double before = 0;
-            for (int bin = (int) (lag / width); bin < BINS; bin++) {
-                double reached = 1 - Math.exp(-hazard * Math.max(0, (bin + 1) * width - lag));
-                sound[bin] += share * (reached - before);
-                before = reached;
             }
         }
     }
@@ -104,8 +94,8 @@ final class FirstPassage {
         return already;
     }
 
-    /** Probability of reaching the limit by the horizon. */
-    double withinHorizon() {
+    /** Probability that the fault that is there now is at the limit by the horizon. */
+    double ofPresentFault() {
         double sum = already;
         for (double share : mass) {
             sum += share;
@@ -113,15 +103,21 @@ final class FirstPassage {
         return sum;
     }
 
-    /** Seasons of running until the probability is reached: 0 when it is already, empty when the horizon does not reach it. */
-    OptionalDouble seasonsUntil(double probability) {
+    /** Probability of being at the limit by the horizon, by what is there now or by what may come. */
+    double withinHorizon() {
+        return ofPresentFault() + newFaults;
+    }
+
+    /** Seasons of running until a share of what reaches the limit by the horizon is there; 0 for what is there already. */
+    OptionalDouble seasonsUntil(double share) {
+        double wanted = share * ofPresentFault();
         double sum = already;
-        if (sum >= probability) {
+        if (wanted > 0 && sum >= wanted) {
             return OptionalDouble.of(0);
         }
-        for (int bin = 0; bin < BINS; bin++) {
-            if (sum + mass[bin] >= probability) {
-                return OptionalDouble.of((bin + (probability - sum) / mass[bin]) * horizon / BINS);
+        for (int bin = 0; bin < BINS && wanted > 0; bin++) {
+            if (sum + mass[bin] >= wanted) {
+                return OptionalDouble.of((bin + (wanted - sum) / mass[bin]) * horizon / BINS);
             }
             sum += mass[bin];
         }

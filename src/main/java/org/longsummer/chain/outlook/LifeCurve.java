@@ -50,6 +50,17 @@ public record LifeCurve(Weibull years, Origin origin, int failures) {
     public static final int ENOUGH_FAILURES = 10;
 
     /**
+     * -ln of the share that lives to an age. Beyond the age at which nine in ten are gone the hazard rises no further: who outlived them
+     * was of a longer-lived kind, of which the curve knows nothing.
+     *
+     * @param age years
+     */
+    public double cumulativeHazard(double age) {
+        double old = years.quantile(0.9);
+        return age <= old ? years.cumulativeHazard(age) : years.cumulativeHazard(old) + (age - old) * years.hazard(old);
+    }
+
+    /**
      * Half of the curve's median, for a unit whose age nobody knows: neither new nor near its end.
      *
      * @return years

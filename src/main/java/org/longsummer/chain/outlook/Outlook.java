@@ -14,19 +14,20 @@ import java.util.Optional;
 public record Outlook(Standing standing, Limit limit, Quitting quitting) {
 
     /**
-     * Date at which capacity falls below 0.90 or amps rise above 1.10 of the sound unit's on a warm day, if the suspected fault is there
-     * and goes on as it does. No date where a fault is too unlikely, and none beyond the horizon.
+     * Date at which capacity falls below 0.90 or amps rise above 1.10 of the sound unit's, by the fault that is there now. The
+     * percentiles are of the date if it is reached by the horizon; how likely that is stands beside them. Dates are empty where that
+     * chance is too small to plan with.
      *
-     * @param p10 day by which the chance is 10 %, if there is a fault
-     * @param p50 day by which the chance is 50 %, if there is a fault
-     * @param p90 day by which the chance is 90 %, if there is a fault
-     * @param suspicion probability that there is a fault
+     * @param p10 day before which one in ten of the possible courses that reach it is there
+     * @param p50 day by which half of them are
+     * @param p90 day by which nine in ten are
      * @param alreadyPast probability that it is there now
-     * @param withinHorizon probability that it will be there by the horizon
+     * @param ofPresentFault probability that what is wrong now brings it there by the horizon
+     * @param withinHorizon probability that it is there by the horizon, also by what may yet begin
      * @param horizon last day that was looked at
      */
-    public record Limit(Optional<LocalDate> p10, Optional<LocalDate> p50, Optional<LocalDate> p90, double suspicion, double alreadyPast,
-            double withinHorizon, LocalDate horizon) {}
+    public record Limit(Optional<LocalDate> p10, Optional<LocalDate> p50, Optional<LocalDate> p90, double alreadyPast,
+            double ofPresentFault, double withinHorizon, LocalDate horizon) {}
 
     /**
      * Probability that the unit quits.

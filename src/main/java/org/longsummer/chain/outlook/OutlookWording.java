@@ -27,10 +27,9 @@ public final class OutlookWording {
             return "It is not expected to fall below the limit by " + date.apply(limit.horizon()) + " (chance "
                     + percent(limit.withinHorizon()) + ").";
         }
-        return "If it is a fault (" + percent(limit.suspicion()) + ") and goes on like this, it falls below the limit about " + date.apply(limit.p50().get()) + ", not before "
-                + date.apply(limit.p10().orElse(limit.p50().get())) + " (nine in ten) and "
-                + limit.p90().map(late -> "by " + date.apply(late) + " (nine in ten).")
-                        .orElse("perhaps not before " + date.apply(limit.horizon()) + " either.");
+        return "If what is wrong now goes on, it falls below the limit by " + date.apply(limit.horizon()) + " with a chance of "
+                + percent(limit.ofPresentFault()) + "; then most likely about " + date.apply(limit.p50().get()) + ", eight times in ten between "
+                + date.apply(limit.p10().get()) + " and " + date.apply(limit.p90().get()) + ".";
     }
 
     /** How likely it quits, and what that rests on. */

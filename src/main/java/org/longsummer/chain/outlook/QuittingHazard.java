@@ -8,14 +8,14 @@ package org.longsummer.chain.outlook;
  * an even chance of quitting within the season; a dirty evaporator or filter ices and a dirty condenser trips one time in ten; a leaking
  * divider hardly does anything.
  *
- * <p>Of what ends lives by the curve, only a share comes without a fault that readings would show first. A unit that its history calls
- * sound is at that share now; as time passes since, it fades back to the whole curve.
+ * <p>Of what ends lives by the curve, only a share comes without a fault that readings would show first: that is all that age adds to a
+ * unit whose history is known. What may yet begin is added by {@link NewFaults}.
  */
 public final class QuittingHazard {
     /** Share of ends that come without a sign. Ours. */
     public static final double WITHOUT_SIGN = 0.15;
-    /** Seasons of running in which "was sound" loses most of its worth: about what a new fault takes to grow. Ours. */
-    private static final double FADING = 1.5;
+    /** Severity beyond which nothing grows worse, as in the history's lattice. */
+    private static final double MOST_SEVERE = 1.6;
     private static final double[] AT_SEVERITY_ONE = coefficients();
 
     private QuittingHazard() {}
@@ -25,36 +25,27 @@ public final class QuittingHazard {
         return AT_SEVERITY_ONE[variant.ordinal()] * severity * severity;
     }
 
-    /** Cumulative hazard of a growing fault over a span of running; severity may grow beyond the tables. */
+    /** Cumulative hazard of a growing fault over a span of running. */
     public static double ofFault(Variant variant, double severity, double ratePerSeason, double seasons) {
-        double end = severity + ratePerSeason * seasons;
-        return AT_SEVERITY_ONE[variant.ordinal()] * seasons * (severity * severity + severity * end + end * end) / 3;
+        double growing = ratePerSeason <= 0 || severity >= MOST_SEVERE ? 0 : Math.min(seasons, (MOST_SEVERE - severity) / ratePerSeason);
+        double end = severity + ratePerSeason * growing;
+        double squares = growing * (severity * severity + severity * end + end * end) / 3 + (seasons - growing) * end * end;
+        return AT_SEVERITY_ONE[variant.ordinal()] * squares;
     }
 
     /** Cumulative hazard of ageing over a span of running, of a unit that nobody judged. */
     public static double ofAge(LifeCurve life, double ageYears, double seasons) {
-        return life.years().cumulativeHazard(ageYears + seasons) - life.years().cumulativeHazard(ageYears);
+        return life.cumulativeHazard(ageYears + seasons) - life.cumulativeHazard(ageYears);
     }
 
-    /** Probability of quitting within a span of running, under one hypothesis. */
-    public static double probability(Hypothesis hypothesis, LifeCurve life, double ageYears, double seasons) {
-        double age = ofAge(life, ageYears, seasons);
-        if (hypothesis.variant() == Variant.NONE) {
-            return share(age * (WITHOUT_SIGN + (1 - WITHOUT_SIGN) * faded(seasons)));
-        }
-        return share(age * WITHOUT_SIGN
-                + ofFault(hypothesis.variant(), hypothesis.severity(), hypothesis.ratePerSeason(), seasons));
+    /** The same of a unit whose history is known: only what comes without a sign. */
+    public static double withoutSign(LifeCurve life, double ageYears, double seasons) {
+        return WITHOUT_SIGN * ofAge(life, ageYears, seasons);
     }
 
     /** Probability from a cumulative hazard. */
     public static double share(double cumulative) {
         return cumulative < 1e-5 ? cumulative : 1 - Math.exp(-cumulative);
-    }
-
-    /** Mean over the span of 1 - exp(-t/fading). */
-    private static double faded(double seasons) {
-        double x = seasons / FADING;
-        return x < 1e-4 ? x / 2 : 1 - (1 - Math.exp(-x)) / x;
     }
 
     private static double[] coefficients() {

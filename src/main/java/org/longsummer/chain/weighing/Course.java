@@ -37,10 +37,13 @@ final class Course {
     private final double rate;
     /** The same machine once it is mended; null for the sound course itself. */
     private final Course sound;
+    /** Hazard of ageing in each step, and the sound machine's worth at the horizon: the same for all courses of one machine. */
+    private final double[] ageing;
+    private final double worthAtEnd;
     private final double[] ofFault;
     private final double[] ofAge;
 
-    private Course(Ledger ledger, Variant variant, double severity, double rate, double ageYears, Course sound) {
+    private Course(Ledger ledger, Variant variant, double severity, double rate, double[] ageing, double worthAtEnd, Course sound) {
         this.ledger = ledger;
         this.calendar = ledger.calendar;
         this.variant = variant;
@@ -52,11 +55,13 @@ final class Course {
         quit = new double[calendar.steps + 1];
         ofFault = new double[calendar.steps];
         ofAge = new double[calendar.steps];
-        double value = ledger.value(ageYears + calendar.elapsed[calendar.steps], variant, at(calendar.elapsed[calendar.steps]));
+        this.ageing = ageing;
+        this.worthAtEnd = worthAtEnd;
+        double value = ledger.value(worthAtEnd, variant, at(calendar.elapsed[calendar.steps]));
         mean[calendar.steps] = -value;
         square[calendar.steps] = value * value;
         parts[AFTERWARDS] = -value;
-        fillChances(ageYears);
+        fillChances();
         for (int k = calendar.steps - 1; k >= 0; k--) {
             step(k);
         }
@@ -72,6 +77,8 @@ final class Course {
         rate = next.rate;
         sound = next.sound;
         quit = next.quit;
+        ageing = next.ageing;
+        worthAtEnd = next.worthAtEnd;
         ofFault = next.ofFault;
         ofAge = next.ofAge;
         staysFirst = 1;
@@ -92,12 +99,13 @@ final class Course {
 
     /** A sound machine of an age. */
     static Course sound(Ledger ledger, double ageYears) {
-        return new Course(ledger, Variant.NONE, 0, 0, ageYears, null);
+        double end = ageYears + ledger.calendar.elapsed[ledger.calendar.steps];
+        return new Course(ledger, Variant.NONE, 0, 0, ledger.ageing(ageYears), ledger.value(end), null);
     }
 
     /** A machine with a fault; {@code sound} is the same machine without. */
     static Course faulty(Ledger ledger, Variant variant, double severity, double rate, Course sound) {
-        return new Course(ledger, variant, severity, rate, ledger.age, sound);
+        return new Course(ledger, variant, severity, rate, sound.ageing, sound.worthAtEnd, sound);
     }
 
     private double at(double seasons) {
@@ -105,13 +113,13 @@ final class Course {
     }
 
     /** Chances of quitting in a step, of the fault and of age: competing, so that each has its share of the whole. */
-    private void fillChances(double ageYears) {
+    private void fillChances() {
         double alive = 1;
         for (int k = 0; k < calendar.steps; k++) {
             double start = at(calendar.elapsed[k]);
             double growth = calendar.seasons[k] > 0 ? (at(calendar.elapsed[k + 1]) - start) / calendar.seasons[k] : 0;
             double fault = QuittingHazard.ofFault(variant, start, growth, calendar.seasons[k]);
-            double age = ledger.ageing(k, ageYears);
+            double age = ageing[k];
             double chance = QuittingHazard.share(fault + age);
             ofFault[k] = fault > 0 ? chance * fault / (fault + age) : 0;
             ofAge[k] = chance - ofFault[k];

@@ -31,6 +31,17 @@ final class Ledger {
     private final PriceList prices;
     private final Circumstances unit;
     private final double[] soundEnergy;
+    /** Price of a night, and of a weak one, times the nights in use of a step. */
+    private final double[] weakNights;
+    /** A new unit in each step and at the horizon. */
+    private final double[] newUnit;
+    /** Price of undoing each variant by a call of its own. */
+    private final double[] remedies = new double[Variant.COUNT];
+    private final double sealedNow;
+    private final double otherwiseNow;
+    private final double lifeUsed;
+    private final double discountRate;
+    private final double wholeLife;
 
     Ledger(Circumstances unit, Calendar calendar, FaultModel model, LifeCurve life, PriceList prices) {
         this.unit = unit;
@@ -42,14 +53,33 @@ final class Ledger {
         replacement = prices.number(PriceKey.REPLACEMENT);
         emergency = prices.number(PriceKey.EMERGENCY_PREMIUM)
                 + prices.number(PriceKey.LOST_NIGHTS) * prices.number(PriceKey.NIGHT_PRICE);
+        lifeUsed = prices.number(PriceKey.LIFE_USED);
+        discountRate = prices.number(PriceKey.DISCOUNT_RATE);
+        wholeLife = PresentValue.ofUniform(discountRate, life.years().medianResidual(0));
         soundEnergy = soundEnergy();
+        weakNights = new double[calendar.steps];
         found = new double[calendar.steps];
+        newUnit = new double[calendar.steps + 1];
         renewed = new double[calendar.steps + 1];
-        for (int k = calendar.steps - 1; k >= 0; k--) {
+        fillSteps();
+        sealedNow = replacementNow(newUnit[0]);
+        otherwiseNow = replacementNow(replacement);
+        for (Variant variant : Variant.values()) {
+            remedies[variant.ordinal()] = variant == Variant.NONE || variant.isSealed() ? 0 : planned(Remedy.against(variant));
+        }
+        for (int k = calendar.steps; k >= 0; k--) {
+            renewed[k] = renewed(k);
+        }
+    }
+
+    private void fillSteps() {
+        double refund = prices.number(PriceKey.NIGHT_PRICE) * prices.number(PriceKey.WEAK_NIGHT_REFUND);
+        for (int k = 0; k < calendar.steps; k++) {
             found[k] = QuittingHazard.share(LOOK_FINDS * prices.number(PriceKey.LOOKS_PER_SEASON) * calendar.seasons[k]);
+            weakNights[k] = calendar.openDays[k] * prices.number(PriceKey.OCCUPANCY) * refund;
         }
         for (int k = 0; k <= calendar.steps; k++) {
-            renewed[k] = renewed(k);
+            newUnit[k] = replacementAt(k);
         }
     }
 
@@ -69,9 +99,7 @@ final class Ledger {
         double capacity = effects.capacity(severity);
         double longer = Math.min(LONGEST_RUNNING, 1 / capacity);
         double weak = Math.max(0, Math.min(1, (Effects.LEAST_CAPACITY - capacity) / WEAK_SPAN));
-        double nights = calendar.openDays[k] * prices.number(PriceKey.OCCUPANCY);
-        return soundEnergy[k] * effects.amps(severity) * longer
-                + nights * weak * prices.number(PriceKey.NIGHT_PRICE) * prices.number(PriceKey.WEAK_NIGHT_REFUND);
+        return soundEnergy[k] * effects.amps(severity) * longer + weakNights[k] * weak;
     }
 
     /** Bill of a unit that quits of its fault in a step: the emergency, and the fault's own remedy or a new unit. */
@@ -81,31 +109,34 @@ final class Ledger {
 
     /** Bill of a unit that dies of age in a step. */
     double death(int k) {
-        return emergency + replacementAt(k);
+        return emergency + newUnit[k];
     }
 
     /** A new unit in a step: the list's price, or its fitting alone while the warranty gives the unit. */
-    double replacementAt(int k) {
+    private double replacementAt(int k) {
         boolean given = unit.warrantyUntil().isPresent() && !calendar.startOf(k).isAfter(unit.warrantyUntil().get());
         double fitting = prices.number(PriceKey.CALL_OUT) + prices.number(PriceKey.REPLACEMENT_HOURS) * prices.number(PriceKey.SHOP_RATE);
         return given ? Math.min(replacement, fitting) : replacement;
     }
 
-    /** A new unit now, by a quote in hand where there is one, less what the old one brings. */
+    /** A new unit now, by a quote in hand where there is one, less what the old one brings; the warranty gives one for a sealed fault. */
     double replacementNow(Variant variant) {
-        Optional<Double> quoted = quoted(Work.UNIT_REPLACED);
-        double price = variant.isSealed() ? Math.min(replacementAt(0), quoted.orElse(replacementAt(0))) : quoted.orElse(replacement);
-        return price - prices.number(PriceKey.SALVAGE);
+        return variant.isSealed() ? sealedNow : otherwiseNow;
+    }
+
+    private double replacementNow(double listed) {
+        double quoted = quoted(Work.UNIT_REPLACED).orElse(replacement);
+        return (listed < replacement ? Math.min(listed, quoted) : quoted) - prices.number(PriceKey.SALVAGE);
     }
 
     /** A work by a call of its own at a later time. */
-    double planned(Remedy remedy) {
+    private double planned(Remedy remedy) {
         return remedy.price(prices) + (remedy.needsCall() ? prices.number(PriceKey.CALL_OUT) : 0);
     }
 
     /** What undoing a fault costs: its work, or a new unit where the sealed circuit is gone. */
     double remedied(int k, Variant variant) {
-        return variant.isSealed() ? replacementAt(k) : planned(Remedy.against(variant));
+        return variant.isSealed() ? newUnit[k] : remedies[variant.ordinal()];
     }
 
     Optional<Double> quoted(Work work) {
@@ -127,29 +158,34 @@ final class Ledger {
         return bundle.price() > 0 ? Math.min(material, bundle.price()) : material;
     }
 
-    /** Cumulative hazard of ageing without a sign within a step, of a machine of an age at the calendar's start. */
-    double ageing(int k, double ageAtStart) {
-        return QuittingHazard.WITHOUT_SIGN * QuittingHazard.ofAge(life, ageAtStart + calendar.elapsed[k], calendar.seasons[k]);
+    /** Cumulative hazard of ageing without a sign within each step, of a machine of an age at the calendar's start. */
+    double[] ageing(double ageAtStart) {
+        double[] hazards = new double[calendar.steps];
+        for (int k = 0; k < hazards.length; k++) {
+            hazards[k] = QuittingHazard.withoutSign(life, ageAtStart + calendar.elapsed[k], calendar.seasons[k]);
+        }
+        return hazards;
     }
 
     /**
-     * Value of a machine at the horizon: its price shared out evenly over its life, of what is left the part that will be used, less what
-     * its fault asks for.
+     * Value of a sound machine of an age: its price shared out evenly over its life, of what is left the part that will be used.
      */
-    double value(double ageAtEnd, Variant variant, double severity) {
-        double rate = prices.number(PriceKey.DISCOUNT_RATE);
-        double left = PresentValue.ofUniform(rate, life.years().medianResidual(ageAtEnd));
-        double sound = prices.number(PriceKey.LIFE_USED) * replacement * left / PresentValue.ofUniform(rate, life.years().medianResidual(0));
+    double value(double ageYears) {
+        return lifeUsed * replacement * PresentValue.ofUniform(discountRate, life.years().medianResidual(ageYears)) / wholeLife;
+    }
+
+    /** The same of a machine with a fault: less what the fault asks for, or gone with the sealed circuit. */
+    double value(double sound, Variant variant, double severity) {
         if (variant == Variant.NONE) {
             return sound;
         }
         double worse = Math.min(1, severity);
-        return variant.isSealed() ? sound * (1 - worse) : Math.max(0, sound - worse * planned(Remedy.against(variant)));
+        return variant.isSealed() ? sound * (1 - worse) : Math.max(0, sound - worse * remedies[variant.ordinal()]);
     }
 
     /** What the machine would be worth today if it were sound: all options start from it, so that what they lose of it is a cost. */
     double worthToday() {
-        return value(age, Variant.NONE, 0);
+        return value(age);
     }
 
     /** By step: the nights of the season without cooling from then on, and a new unit at its end. */
@@ -175,6 +211,6 @@ final class Ledger {
             sum += worth * calendar.perHalfStep * soundEnergy[k];
             worth *= calendar.perStep;
         }
-        return sum - worth * value(calendar.elapsed[calendar.steps] - calendar.elapsed[from], Variant.NONE, 0);
+        return sum - worth * value(calendar.elapsed[calendar.steps] - calendar.elapsed[from]);
     }
 }

@@ -32,6 +32,8 @@ public enum PriceKey {
     SEALED_SYSTEM_PART(Kind.MONEY, 350, 0, 100_000, "parts and refrigerant for work on the sealed circuit"),
     SEALED_SYSTEM_HOURS(Kind.NUMBER, 5, 0, 100, "hours of certified hands for it"),
     LIFE_USED(Kind.SHARE, 0.6, 0, 1, "share of the life left at the end of the look-ahead that is still worth something to you: vehicles are sold"),
+    LIFE_EARLY(Kind.NUMBER, 5, 0.5, 60, "age in years at which one unit in ten is gone"),
+    LIFE_LATE(Kind.NUMBER, 15, 1, 100, "age in years at which nine in ten are"),
     LOOKS_PER_SEASON(Kind.NUMBER, 4, 0, 100, "times a season somebody reads the unit"),
     DISCOUNT_RATE(Kind.SHARE, 0.05, 0, 1, "discount rate a year"),
     HORIZON_YEARS(Kind.NUMBER, 1, 0.25, 20, "years that are looked ahead; then one decides again"),

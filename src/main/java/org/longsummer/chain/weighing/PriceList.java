@@ -1,8 +1,10 @@
 package org.longsummer.chain.weighing;
 
 import java.util.EnumMap;
+import org.longsummer.chain.outlook.LifeCurve;
 import org.longsummer.quantity.Decimal;
 import org.longsummer.quantity.Money;
+import org.longsummer.science.statistics.Weibull;
 
 /**
  * Prices and figures of use of a fleet, a depot or a unit. What was not given is a default of ours and can be told from what was.
@@ -69,6 +71,24 @@ public final class PriceList {
     /** Whether it was given, and is not a default of ours. */
     public boolean isGiven(PriceKey key) {
         return given.containsKey(key);
+    }
+
+    /**
+     * The life curve of the two ages in the list, where one was given; otherwise the one that stands.
+     *
+     * @throws IllegalArgumentException when the early age is not before the late one
+     */
+    public LifeCurve life(LifeCurve standing) {
+        if (!isGiven(PriceKey.LIFE_EARLY) && !isGiven(PriceKey.LIFE_LATE)) {
+            return standing;
+        }
+        double early = number(PriceKey.LIFE_EARLY);
+        double late = number(PriceKey.LIFE_LATE);
+        if (early >= late) {
+            throw new IllegalArgumentException(PriceKey.LIFE_EARLY.word() + ": " + plain(early) + " given; give an age before "
+                    + PriceKey.LIFE_LATE.word() + ", " + plain(late));
+        }
+        return new LifeCurve(Weibull.through(early, 0.9, late, 0.1), LifeCurve.Origin.USER, 0);
     }
 
     private static String plain(double value) {

@@ -10,7 +10,7 @@ import org.longsummer.chain.outlook.Variant;
 final class States {
     /** States lighter than this cannot move an amount that matters. */
     private static final double NEGLIGIBLE = 1e-4;
-    private static final double SEVERITY_BIN = 0.05;
+    private static final double SEVERITY_BIN = 0.1;
 
     final List<Hypothesis> states;
     final double[] weights;

@@ -77,8 +77,8 @@ public final class WeighingWording {
 
     /** Probability in words and figures. */
     static String sure(double probability) {
-        String words = probability >= 0.95 ? "almost certain" : probability >= 0.75 ? "likely" : probability >= 0.5 ? "more likely than not"
-                : "not certain";
+        String words = probability >= 0.95 ? "almost certain" : probability >= 0.75 ? "likely" : probability >= 0.55 ? "more likely than not"
+                : probability >= 0.45 ? "as likely as not" : "not certain";
         return words + " (" + Decimal.text(100 * probability, 0) + " %)";
     }
 

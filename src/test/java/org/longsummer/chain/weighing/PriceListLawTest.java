@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
+import org.longsummer.chain.outlook.LifeCurve;
 import org.longsummer.quantity.Money;
 
 class PriceListLawTest {
@@ -33,6 +34,17 @@ class PriceListLawTest {
         assertEquals(300, fleet.overriddenBy(depot).number(PriceKey.CALL_OUT));
         assertEquals(70, fleet.overriddenBy(depot).number(PriceKey.NIGHT_PRICE));
         assertThrows(IllegalArgumentException.class, () -> fleet.overriddenBy(PriceList.defaults("USD")));
+    }
+
+    @Test
+    void twoAgesMakeALifeCurveAndNoneLeavesTheOneThatStands() {
+        PriceList prices = PriceList.defaults("USD");
+        assertEquals(LifeCurve.RENTAL, prices.life(LifeCurve.RENTAL));
+        LifeCurve own = prices.with(PriceKey.LIFE_EARLY, 3).with(PriceKey.LIFE_LATE, 9).life(LifeCurve.RENTAL);
+        assertEquals(LifeCurve.Origin.USER, own.origin());
+        assertEquals(0.9, own.years().survival(3), 1e-12);
+        assertEquals(0.1, own.years().survival(9), 1e-12);
+        assertThrows(IllegalArgumentException.class, () -> prices.with(PriceKey.LIFE_LATE, 4).life(LifeCurve.RENTAL));
     }
 
     @Test

@@ -1,5 +1,8 @@
 package org.longsummer.chain.weighing;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -13,6 +16,7 @@ import org.longsummer.chain.outlook.Standing;
 import org.longsummer.chain.outlook.TypicalFaults;
 import org.longsummer.chain.outlook.Variant;
 import org.longsummer.chain.season.SeasonClock;
+import org.longsummer.chain.visit.Work;
 import org.longsummer.evidence.Comparison;
 import org.longsummer.evidence.Project;
 import org.longsummer.quantity.Money;
@@ -64,6 +68,17 @@ class WeighingCrossCheckTest {
                 point(spreads, option + ": spread", cost.spread());
             }
         }
+    }
+
+    /** What the page on the weighing says of this case. */
+    @Test
+    void keepsAndLooksAgainUnlessSomebodyIsThere() {
+        Advice alone = WEIGHING.advice();
+        assertEquals(Option.KEEP, alone.option());
+        assertEquals(Advice.Timing.LOOK_AGAIN_IN_30_DAYS, alone.timing());
+        assertEquals(List.of(Work.CAPACITOR), alone.whenOnSite());
+        assertEquals(second("keep: expected") - second("repair: expected"), -alone.runnerUpCostsMore().amount(), 0.0251);
+        assertFalse(alone.matters());
     }
 
     private static void point(Comparison comparison, String what, Money amount) {

@@ -1,11 +1,9 @@
-package org.longsummer.web;
+package org.longsummer.wire;
 
-import java.time.Clock;
 import java.time.DateTimeException;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDateTime;
-import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -30,16 +28,13 @@ import org.longsummer.quantity.RelativeHumidity;
 import org.longsummer.quantity.RunTime;
 import org.longsummer.quantity.UnitSystem;
 import org.longsummer.quantity.Voltage;
-import org.longsummer.store.Correction;
-import org.longsummer.store.Entry;
-import org.longsummer.store.Typed;
 
 /**
  * A visit as it comes from a form: texts by the names of their boxes, which are the names of the columns of the CSV files.
  *
  * <p>What is merely impossible is taken as it is and left to the chain to question; refused is what has no meaning.
  */
-final class VisitForm {
+public final class VisitForm {
     /** Boxes whose text is kept beside the quantity, as typed. */
     private static final List<String> KEPT = List.of("volts_off", "return_db_f", "return_db_c", "return_rh_pct", "return_wb_f",
             "return_wb_c", "return_dp_f", "return_dp_c", "supply_db_f", "supply_db_c", "ambient_db_f", "ambient_db_c", "ambient_rh_pct",
@@ -50,26 +45,31 @@ final class VisitForm {
 
     private final Boxes boxes;
     private final Map<String, String> texts;
-    private final Clock clock;
+    private final Instant now;
 
-    VisitForm(Map<String, String> texts, Clock clock) {
+    /**
+     * @param texts by the names of the boxes; null for none
+     * @param now the present moment: a visit cannot lie after it
+     */
+    public VisitForm(Map<String, String> texts, Instant now) {
         this.texts = texts == null ? Map.of() : texts;
         this.boxes = new Boxes(this.texts);
-        this.clock = clock;
+        this.now = now;
     }
 
-    List<Problem> problems() {
+    /** What was wrong with the boxes that were read so far. */
+    public List<Problem> problems() {
         return boxes.problems();
     }
 
     /** The visit as far as it can be read; {@link #problems()} then names the rest. */
-    Visit visit(String id, String unitId, Optional<ZoneId> zone) {
+    public Visit visit(String id, String unitId, Optional<PlaceClock> place) {
         Instruments usual = Instruments.DEFAULT;
         Instruments instruments = new Instruments(usual.probe(), usual.ambientProbe(), usual.humidity(), usual.clampRelative(),
                 usual.clampFloor(), usual.voltage(), boxes.isYes("one_probe"));
         boxes.number("volts_off", -10_000, 10_000, "V");
-        LocalDateTime at = moment(zone);
-        ZoneOffset offset = offset(zone, at);
+        LocalDateTime at = moment(place);
+        ZoneOffset offset = place.map(clock -> clock.offset(at)).orElseGet(this::typedOffset);
         Set<Work> work = boxes.choices("work_done", Work.class);
         return new Visit(id, unitId, at.toInstant(offset), offset, boxes.text("technician", LONGEST_NAME), instruments, readings(),
                 boxes.choice("fan_speed", FanSpeed.class, FanSpeed.UNKNOWN),
@@ -80,37 +80,44 @@ final class VisitForm {
     }
 
     /**
-     * The visit to be saved, with what was typed.
+     * Asks for what a visit to be saved must have beyond what one to be judged needs.
      *
-     * @throws Refused with all problems at once
+     * @param corrects it takes the place of an earlier one
      */
-    Entry entry(String id, String unitId, Optional<ZoneId> zone, Optional<String> corrects) {
+    public void askForWhatSavingNeeds(boolean corrects) {
         if (boxes.text("visited_at").isEmpty()) {
             boxes.refuse("visited_at", "A visit needs its day and time.", "Type when the readings were taken.");
         }
-        Visit visit = visit(id, unitId, zone);
-        String reason = boxes.text("reason", LONGEST_NOTES);
-        if (corrects.isPresent() && reason.isEmpty()) {
+        if (corrects && reason().isEmpty()) {
             boxes.refuse("reason", "A correction needs its reason.", "Say in a few words what was wrong.");
         }
-        boxes.refuseIfWrong();
-        return new Entry(visit, typed(), visit.technician(), corrects.map(earlier -> new Correction(earlier, reason)));
     }
 
-    private Typed typed() {
+    /** Why it takes the place of an earlier one. */
+    public String reason() {
+        return boxes.text("reason", LONGEST_NOTES);
+    }
+
+    /** The texts that are kept beside the quantities. */
+    public Map<String, String> kept() {
         Map<String, String> kept = new LinkedHashMap<>();
         KEPT.forEach(box -> boxes.text(box).ifPresent(text -> kept.put(box, text)));
-        boolean celsius = kept.keySet().stream().anyMatch(box -> box.endsWith("_c")) || "si".equals(texts.get("system"));
-        return new Typed(celsius ? UnitSystem.SI : UnitSystem.US, kept);
+        return kept;
+    }
+
+    /** The system in which the readings were typed. */
+    public UnitSystem typedIn() {
+        boolean celsius = kept().keySet().stream().anyMatch(box -> box.endsWith("_c")) || "si".equals(texts.get("system"));
+        return celsius ? UnitSystem.SI : UnitSystem.US;
     }
 
     /** The wall clock at the place. */
-    private LocalDateTime moment(Optional<ZoneId> zone) {
-        Instant now = clock.instant();
-        LocalDateTime here = LocalDateTime.ofInstant(now, zone.orElse(typedOffset()));
+    private LocalDateTime moment(Optional<PlaceClock> place) {
+        LocalDateTime here = LocalDateTime.ofEpochSecond(now.getEpochSecond(), now.getNano(),
+                place.map(clock -> clock.offset(now)).orElseGet(this::typedOffset));
         return boxes.text("visited_at").map(text -> {
             try {
-                LocalDateTime given = LocalDateTime.parse(text);
+                LocalDateTime given = Boxes.momentOf(text);
                 if (given.isAfter(here.plus(Duration.ofDays(1))) || given.getYear() < 1970) {
                     boxes.refuse("visited_at", "A visit lies between 1970 and now.", "Check day and year.");
                     return here;
@@ -121,10 +128,6 @@ final class VisitForm {
                 return here;
             }
         }).orElse(here);
-    }
-
-    private ZoneOffset offset(Optional<ZoneId> zone, LocalDateTime at) {
-        return zone.map(known -> known.getRules().getOffset(at)).orElse(typedOffset());
     }
 
     /** The offset of the reader's device, for a place whose time zone is not known. */

@@ -1,4 +1,4 @@
-package org.longsummer.web;
+package org.longsummer.wire;
 
 /**
  * One thing that keeps a request from being carried out; the shape of every error.

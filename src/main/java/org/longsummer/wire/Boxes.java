@@ -1,7 +1,8 @@
-package org.longsummer.web;
+package org.longsummer.wire;
 
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -9,46 +10,43 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.longsummer.quantity.Decimal;
 import org.longsummer.quantity.Temperature;
 
 /**
  * The texts of a form by the names of its boxes. Reads one box after another and collects what is wrong, so that all problems can be
  * named at once. A box that is missing, blank or wrong is answered with nothing.
  */
-final class Boxes {
+public final class Boxes {
     private static final Pattern NUMBER = Pattern.compile("[+-]?(\\d+([.,]\\d*)?|[.,]\\d+)");
     private static final Pattern GROUPED = Pattern.compile("[+-]?\\d{1,3}([., ]\\d{3})+");
+    private static final Pattern DAY = Pattern.compile("(\\d{4})-(\\d{2})-(\\d{2})");
+    private static final Pattern MOMENT = Pattern.compile("(\\d{4}-\\d{2}-\\d{2})T(\\d{2}):(\\d{2})(:(\\d{2})(?:\\.(\\d{1,9}))?)?");
     private static final String ALONE = "Type the number alone, with a point or a comma before the decimals.";
 
     private final Map<String, String> texts;
     private final List<Problem> problems = new ArrayList<>();
 
-    Boxes(Map<String, String> texts) {
+    public Boxes(Map<String, String> texts) {
         this.texts = texts;
     }
 
-    List<Problem> problems() {
+    public List<Problem> problems() {
         return List.copyOf(problems);
     }
 
-    void refuse(String box, String limit, String remedy) {
+    public void refuse(String box, String limit, String remedy) {
         problems.add(new Problem(box, text(box).orElse(""), limit, remedy));
     }
 
-    /** Ends the reading when anything is wrong. */
-    void refuseIfWrong() {
-        if (!problems.isEmpty()) {
-            throw new Refused(422, problems);
-        }
-    }
-
-    Optional<String> text(String box) {
+    public Optional<String> text(String box) {
         return Optional.ofNullable(texts.get(box)).map(String::strip).filter(text -> !text.isEmpty());
     }
 
     /** A text of at most so many characters. */
-    String text(String box, int longest) {
+    public String text(String box, int longest) {
         String text = text(box).orElse("");
         if (text.length() > longest) {
             refuse(box, "At most " + longest + " characters fit here.", "Shorten it.");
@@ -57,7 +55,7 @@ final class Boxes {
     }
 
     /** A reading, with decimal point or decimal comma. */
-    Optional<Double> number(String box, double least, double most, String unit) {
+    public Optional<Double> number(String box, double least, double most, String unit) {
         return text(box).flatMap(text -> {
             String plain = text.replace('\u2212', '-').replace("\u00a0", "").replace(" ", "");
             if (!NUMBER.matcher(plain).matches()) {
@@ -69,7 +67,7 @@ final class Boxes {
     }
 
     /** A large number, whose thousands may be set apart: 13,500 is thirteen thousand five hundred. */
-    Optional<Double> largeNumber(String box, double least, double most, String unit) {
+    public Optional<Double> largeNumber(String box, double least, double most, String unit) {
         Optional<String> text = text(box);
         if (text.filter(given -> GROUPED.matcher(given).matches()).isPresent()) {
             return within(box, Double.parseDouble(text.get().replaceAll("[., ]", "")), least, most, unit);
@@ -87,21 +85,21 @@ final class Boxes {
     }
 
     private static String plain(double number) {
-        return number == Math.rint(number) ? Long.toString((long) number) : Double.toString(number);
+        return Decimal.text(number, number == (long) number ? 0 : 2);
     }
 
     /** A temperature from the box whose name ends in its unit, {@code _f} or {@code _c}. */
-    Optional<Temperature> temperature(String name) {
+    public Optional<Temperature> temperature(String name) {
         if (text(name + "_f").isPresent()) {
             return number(name + "_f", -400, 2000, "°F").map(Temperature::fahrenheit);
         }
         return number(name + "_c", -240, 1100, "°C").map(Temperature::celsius);
     }
 
-    Optional<LocalDate> day(String box) {
+    public Optional<LocalDate> day(String box) {
         return text(box).flatMap(text -> {
             try {
-                return Optional.of(LocalDate.parse(text));
+                return Optional.of(dayOf(text));
             } catch (DateTimeException e) {
                 refuse(box, "A day such as 2026-07-02 belongs here.", "Type year, month and day, or leave it empty.");
                 return Optional.empty();
@@ -109,8 +107,36 @@ final class Boxes {
         });
     }
 
+    /**
+     * Year, month and day with dashes.
+     *
+     * @throws DateTimeException when it is no day
+     */
+    static LocalDate dayOf(String text) {
+        Matcher day = DAY.matcher(text);
+        if (!day.matches()) {
+            throw new DateTimeException("no day: " + text);
+        }
+        return LocalDate.of(Integer.parseInt(day.group(1)), Integer.parseInt(day.group(2)), Integer.parseInt(day.group(3)));
+    }
+
+    /**
+     * A day and the time on its clock, with or without seconds.
+     *
+     * @throws DateTimeException when it is none
+     */
+    static LocalDateTime momentOf(String text) {
+        Matcher moment = MOMENT.matcher(text);
+        if (!moment.matches()) {
+            throw new DateTimeException("no day and time: " + text);
+        }
+        String fraction = moment.group(6) == null ? "0" : (moment.group(6) + "00000000").substring(0, 9);
+        return dayOf(moment.group(1)).atTime(Integer.parseInt(moment.group(2)), Integer.parseInt(moment.group(3)),
+                moment.group(5) == null ? 0 : Integer.parseInt(moment.group(5)), Integer.parseInt(fraction));
+    }
+
     /** One of an enumeration's words, in lower case. */
-    <E extends Enum<E>> E choice(String box, Class<E> kind, E whenEmpty) {
+    public <E extends Enum<E>> E choice(String box, Class<E> kind, E whenEmpty) {
         Optional<String> text = text(box);
         for (E constant : kind.getEnumConstants()) {
             if (text.filter(given -> given.equals(word(constant))).isPresent()) {
@@ -124,7 +150,7 @@ final class Boxes {
     }
 
     /** Several of an enumeration's words, with commas between. */
-    <E extends Enum<E>> Set<E> choices(String box, Class<E> kind) {
+    public <E extends Enum<E>> Set<E> choices(String box, Class<E> kind) {
         Set<E> chosen = new TreeSet<>();
         for (String given : text(box).orElse("").split("[,\\s]+")) {
             if (!given.isEmpty()) {
@@ -138,12 +164,12 @@ final class Boxes {
         return chosen;
     }
 
-    boolean isYes(String box) {
+    public boolean isYes(String box) {
         return text(box).filter("yes"::equals).isPresent();
     }
 
     /** The word of a choice in a form and in JSON. */
-    static String word(Enum<?> choice) {
+    public static String word(Enum<?> choice) {
         return choice.name().toLowerCase(Locale.ROOT);
     }
 

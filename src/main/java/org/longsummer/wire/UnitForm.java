@@ -1,5 +1,6 @@
-package org.longsummer.web;
+package org.longsummer.wire;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.longsummer.chain.visit.AirDelivery;
@@ -11,48 +12,56 @@ import org.longsummer.quantity.Capacitance;
 import org.longsummer.quantity.CoolingCapacity;
 import org.longsummer.quantity.Current;
 import org.longsummer.quantity.Voltage;
-import org.longsummer.store.FleetUnit;
-import org.longsummer.store.FleetUnit.Duty;
 
 /** A unit as it comes from a form: its plate and its place. Everything but a name may be left empty. */
-final class UnitForm {
+public final class UnitForm {
     private static final int LONGEST = 120;
 
     private final Boxes boxes;
 
-    UnitForm(Map<String, String> texts) {
+    /** @param texts by the names of the boxes; null for none */
+    public UnitForm(Map<String, String> texts) {
         boxes = new Boxes(texts == null ? Map.of() : texts);
     }
 
     /** What people call it. */
-    String label() {
+    public String label() {
         return boxes.text("label", LONGEST);
     }
 
     /** The depot's name; empty when none was given. */
-    String depot() {
+    public String depot() {
         return boxes.text("site").orElse("");
     }
 
     /**
-     * The unit of this id.
+     * What the chain judges the unit by, as far as it can be read; {@link #problems()} then names the rest.
      *
      * @param depotAltitude of a depot that is known already
-     * @throws Refused with all problems at once
      */
-    FleetUnit unit(String id, Optional<Altitude> depotAltitude) {
+    public Unit unit(String id, Optional<Altitude> depotAltitude) {
         String label = label();
         if (label.isEmpty()) {
             boxes.refuse("label", "A unit needs a name.", "Type what you call it, for example the vehicle's number and “front”.");
         }
-        Unit unit = new Unit(id, label, boxes.text("site", LONGEST), plate(),
+        return new Unit(id, label, boxes.text("site", LONGEST), plate(),
                 boxes.choice("air_delivery", AirDelivery.class, AirDelivery.UNKNOWN), boxes.day("installed_on"),
                 altitude().or(() -> depotAltitude).orElse(Altitude.SEA_LEVEL));
-        FleetUnit fleetUnit = new FleetUnit(unit, boxes.text("make", LONGEST), boxes.text("model", LONGEST), boxes.text("serial", LONGEST),
-                boxes.text("vehicle", LONGEST), boxes.text("roof_position", LONGEST), boxes.text("owner", LONGEST),
-                boxes.day("warranty_until"), boxes.choice("duty", Duty.class, Duty.IN_SERVICE));
-        boxes.refuseIfWrong();
-        return fleetUnit;
+    }
+
+    /** Make, model, serial, vehicle, place on the roof or owner. */
+    public String text(String box) {
+        return boxes.text(box, LONGEST);
+    }
+
+    /** The boxes themselves, for what only a fleet keeps. */
+    public Boxes boxes() {
+        return boxes;
+    }
+
+    /** What was wrong with the boxes that were read so far. */
+    public List<Problem> problems() {
+        return boxes.problems();
     }
 
     private Plate plate() {

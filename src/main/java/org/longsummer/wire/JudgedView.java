@@ -1,5 +1,6 @@
-package org.longsummer.web;
+package org.longsummer.wire;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.longsummer.chain.departure.Departure;
@@ -23,7 +24,7 @@ import org.longsummer.science.uncertainty.Uncertain;
  * @param budget where the uncertainty comes from, largest first
  * @param text for example {@code 16.5 °F, expected 19.8 ± 2.4 °F}
  */
-record JudgedView(Optional<Shown> measured, Optional<Shown> expected, Optional<Shown> expanded, Optional<DepartureView> departure,
+public record JudgedView(Optional<Shown> measured, Optional<Shown> expected, Optional<Shown> expanded, Optional<DepartureView> departure,
         List<BudgetLine> budget, String text) {
 
     /**
@@ -33,16 +34,16 @@ record JudgedView(Optional<Shown> measured, Optional<Shown> expected, Optional<S
      * @param lowPercent lower end of the bar, two standard uncertainties below
      * @param highPercent upper end of the bar
      */
-    record DepartureView(double percent, double lowPercent, double highPercent) {
+    public record DepartureView(double percent, double lowPercent, double highPercent) {
 
-        static DepartureView of(Uncertain logarithm) {
+        public static DepartureView of(Uncertain logarithm) {
             double expanded = 2 * logarithm.standardUncertainty();
             return new DepartureView(percent(logarithm.value()), percent(logarithm.value() - expanded),
                     percent(logarithm.value() + expanded));
         }
 
         private static double percent(double logarithm) {
-            return 100 * Math.expm1(logarithm);
+            return 100 * (Math.exp(logarithm) - 1);
         }
     }
 
@@ -55,9 +56,9 @@ record JudgedView(Optional<Shown> measured, Optional<Shown> expected, Optional<S
      * @param effect standard uncertainty that it brings to the expectation
      * @param sharePercent its share of the variance
      */
-    record BudgetLine(String name, String source, String input, String effect, double sharePercent) {}
+    public record BudgetLine(String name, String source, String input, String effect, double sharePercent) {}
 
-    static JudgedView split(Departure departure, UnitSystem system) {
+    public static JudgedView split(Departure departure, UnitSystem system) {
         Readings readings = departure.screening().visit().readings();
         return of(readings.split(), departure.expectedSplit().map(e -> e.value()), departure.expectedSplit().map(e ->
                 new TemperatureDifference(2 * e.standardUncertainty().kelvins())), departure.split(),
@@ -65,7 +66,7 @@ record JudgedView(Optional<Shown> measured, Optional<Shown> expected, Optional<S
                         new TemperatureDifference(share * e.value().kelvins()))).orElse(List.of()), system);
     }
 
-    static JudgedView amps(Departure departure, UnitSystem system) {
+    public static JudgedView amps(Departure departure, UnitSystem system) {
         Readings readings = departure.screening().visit().readings();
         return of(readings.amps(), departure.expectedAmps().map(e -> e.value()), departure.expectedAmps().map(e ->
                 new Current(2 * e.standardUncertainty().amperes())), departure.amps(),
@@ -101,11 +102,16 @@ record JudgedView(Optional<Shown> measured, Optional<Shown> expected, Optional<S
     private static List<BudgetLine> lines(Budget budget, UnitSystem system, Effect effect) {
         double variance = budget.variance();
         return budget.components().stream()
-                .sorted((a, b) -> Double.compare(b.contribution(), a.contribution()))
+                .sorted(Comparator.comparingLong(JudgedView::rank).reversed())
                 .map(line -> new BudgetLine(line.name(), Boxes.word(line.source()), input(line, system),
                         Shown.uncertainty(effect.of(line.contribution()), system).text(),
                         variance > 0 ? 100 * line.contribution() * line.contribution() / variance : 0))
                 .toList();
+    }
+
+    /** Two lines that differ by less than anybody could read keep their order, so that a phone lists them as a server does. */
+    private static long rank(Component line) {
+        return (long) (line.contribution() * 1e9 + 0.5);
     }
 
     private static String input(Component line, UnitSystem system) {

@@ -1,4 +1,4 @@
-package org.longsummer.web;
+package org.longsummer.wire;
 
 import java.util.Optional;
 import org.longsummer.quantity.Altitude;
@@ -21,32 +21,32 @@ import org.longsummer.quantity.Voltage;
  * @param unit symbol
  * @param text number and unit, rounded for reading
  */
-record Shown(double number, String unit, String text) {
+public record Shown(double number, String unit, String text) {
 
-    static Shown of(Quantity quantity, UnitSystem system) {
+    public static Shown of(Quantity quantity, UnitSystem system) {
         String text = quantity.text(system);
         return new Shown(number(quantity, system), text.substring(text.indexOf(' ') + 1), text);
     }
 
-    static Shown of(Altitude altitude, UnitSystem system) {
+    public static Shown of(Altitude altitude, UnitSystem system) {
         double number = system == UnitSystem.US ? altitude.feet() : altitude.metres();
         return whole(number, system == UnitSystem.US ? "ft" : "m");
     }
 
     /** Sizes of roof units are named in Btu/h everywhere. */
-    static Shown of(CoolingCapacity capacity) {
+    public static Shown of(CoolingCapacity capacity) {
         return whole(capacity.btuPerHour(), "Btu/h");
     }
 
     /** An uncertainty: at most two significant digits. */
-    static Shown uncertainty(Quantity quantity, UnitSystem system) {
+    public static Shown uncertainty(Quantity quantity, UnitSystem system) {
         double number = number(quantity, system);
         String unit = of(quantity, system).unit();
         int decimals = number >= 9.95 ? 0 : number >= 0.95 ? 1 : 2;
         return new Shown(number, unit, Decimal.text(number, decimals) + " " + unit);
     }
 
-    static Optional<Shown> of(Optional<? extends Quantity> quantity, UnitSystem system) {
+    public static Optional<Shown> of(Optional<? extends Quantity> quantity, UnitSystem system) {
         return quantity.map(value -> of(value, system));
     }
 

@@ -1,4 +1,4 @@
-package org.longsummer.web;
+package org.longsummer.wire;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -35,7 +35,7 @@ import org.longsummer.quantity.UnitSystem;
  * @param amps the amps against their expectation
  * @param closing day of the closing of what was learned across units
  */
-record VerdictView(String visitId, String state, boolean waiting, String sentence, String condition, List<ConditionView> conditions,
+public record VerdictView(String visitId, String state, boolean waiting, String sentence, String condition, List<ConditionView> conditions,
         String impact, Optional<String> severity, Optional<String> since, List<ReasonView> reasons, List<String> cannotTell,
         Optional<NextView> nextBestReading, Optional<String> beforeAndAfter, List<FindingView> findings, JudgedView split,
         JudgedView amps, Optional<String> closing) {
@@ -43,18 +43,18 @@ record VerdictView(String visitId, String state, boolean waiting, String sentenc
     private static final double WORTH_A_LINE = 0.02;
 
     /** A condition with its probability in words and figures. */
-    record ConditionView(String condition, String phrase, double probability, String text) {}
+    public record ConditionView(String condition, String phrase, double probability, String text) {}
 
     /** The next best reading; {@code box} is the box to fill, empty when there is none. */
-    record NextView(String text, int minutes, String settles, String box) {}
+    public record NextView(String text, int minutes, String settles, String box) {}
 
     /** What speaks for or against, and the visit it comes from, with its day at the place. */
-    record ReasonView(String visitId, String day, String text) {}
+    public record ReasonView(String visitId, String day, String text) {}
 
     /** A remark on a box; {@code box} is the start of its name, empty for the whole visit. */
-    record FindingView(String box, String label, String text, boolean retake) {}
+    public record FindingView(String box, String label, String text, boolean retake) {}
 
-    static VerdictView of(Verdict verdict, UnitSystem system) {
+    public static VerdictView of(Verdict verdict, UnitSystem system) {
         boolean waiting = verdict.findings().stream().anyMatch(finding -> finding.mistake() == Mistake.NOTHING_TO_JUDGE);
         return new VerdictView(verdict.visit().id(), verdict.state().word(), waiting, Wording.sentence(verdict, system),
                 verdict.condition().word(), conditions(verdict), Wording.probability(verdict.probabilityOfImpact()),
@@ -68,7 +68,7 @@ record VerdictView(String visitId, String state, boolean waiting, String sentenc
                 verdict.closing().map(Object::toString));
     }
 
-    static FindingView finding(Finding finding, UnitSystem system) {
+    public static FindingView finding(Finding finding, UnitSystem system) {
         return new FindingView(BoxNames.of(finding.field()), finding.field().label(), finding.text(system), finding.retake());
     }
 

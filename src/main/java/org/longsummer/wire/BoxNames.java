@@ -1,13 +1,13 @@
-package org.longsummer.web;
+package org.longsummer.wire;
 
 import org.longsummer.chain.condition.NextBestReading;
 import org.longsummer.chain.screening.Field;
 
 /** Which box of the visit form a finding or a proposal is about; temperatures without the ending for their unit. */
-final class BoxNames {
+public final class BoxNames {
     private BoxNames() {}
 
-    static String of(Field field) {
+    public static String of(Field field) {
         return switch (field) {
             case RETURN_DRY_BULB -> "return_db";
             case RETURN_HUMIDITY -> "return_rh_pct";
@@ -32,7 +32,7 @@ final class BoxNames {
         };
     }
 
-    static String of(NextBestReading.Kind kind) {
+    public static String of(NextBestReading.Kind kind) {
         return switch (kind) {
             case LOOK_AT_FILTER -> "filter_condition";
             case LOOK_AT_COILS -> "coil_condition";

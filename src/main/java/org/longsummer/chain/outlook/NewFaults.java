@@ -1,0 +1,39 @@
+package org.longsummer.chain.outlook;
+
+import org.longsummer.chain.condition.Growth;
+
+/** How likely a unit that is sound now quits, within a span of running, of a fault that begins and grows in it. */
+final class NewFaults {
+    private static final double STEP = 0.05;
+    private static final int STEPS = 60;
+    private final double[] byStep = new double[STEPS + 1];
+
+    NewFaults(FaultModel model) {
+        for (int step = 1; step <= STEPS; step++) {
+            byStep[step] = within(model, step);
+        }
+    }
+
+    /** Cumulative hazard; held beyond three seasons. */
+    double within(double seasons) {
+        double position = Math.min(seasons / STEP, STEPS - 1e-9);
+        int index = (int) position;
+        return byStep[index] + (position - index) * (byStep[index + 1] - byStep[index]);
+    }
+
+    /** Onsets at an even hazard in the middle of each step, each followed by its own growth until the end. */
+    private static double within(FaultModel model, int steps) {
+        double sum = 0;
+        for (Variant variant : Variant.values()) {
+            double hazard = model.onsetsPerSeason().get(variant.ordinal());
+            for (Growth way : model.growth()) {
+                for (int step = 0; hazard > 0 && step < steps; step++) {
+                    double left = (steps - step - 0.5) * STEP;
+                    sum += hazard * STEP * way.share()
+                            * QuittingHazard.share(QuittingHazard.ofFault(variant, way.step(), way.ratePerSeason(), left));
+                }
+            }
+        }
+        return sum;
+    }
+}
