@@ -18,6 +18,7 @@ import org.longsummer.chain.visit.Visit;
 import org.longsummer.quantity.Current;
 import org.longsummer.quantity.TemperatureDifference;
 import org.longsummer.science.statistics.Normal;
+import org.longsummer.science.uncertainty.Budget;
 import org.longsummer.science.uncertainty.Uncertain;
 
 /** Turns the weighed histories of a unit into a verdict. */
@@ -99,14 +100,18 @@ final class Judge {
         boolean judgesAmps = !screening.unit().plate().variableSpeed();
         ExpectedSplit expectedSplit = new ExpectedSplit(new TemperatureDifference(split),
                 new TemperatureDifference(split * soundSplit.standardUncertainty()),
-                weighing.budget(Channel.SPLIT, soundSplit));
+                budget(Channel.SPLIT, soundSplit));
         ExpectedAmps expectedAmps = new ExpectedAmps(new Current(amps), new Current(amps * soundAmps.standardUncertainty()),
-                weighing.budget(Channel.AMPS, soundAmps));
+                budget(Channel.AMPS, soundAmps));
         return new Departure(screening, Optional.of(expectedSplit), judgesAmps ? Optional.of(expectedAmps) : Optional.empty(),
                 o.present()[0] ? Optional.of(new Uncertain(o.values()[0] - soundSplit.value(), soundSplit.standardUncertainty()))
                         : Optional.empty(),
                 o.present()[1] ? Optional.of(new Uncertain(o.values()[1] - soundAmps.value(), soundAmps.standardUncertainty()))
                         : Optional.empty());
+    }
+
+    private Budget budget(Channel channel, Uncertain sound) {
+        return trail.isPresent() ? weighing.budget(channel, sound) : Budget.NOT_KEPT;
     }
 
     private Verdict verdict(Departure departure, List<Finding> findings, boolean retake, Optional<BeforeAfter> change) {

@@ -48,8 +48,10 @@ final class Weighing {
         this.expectation = expectation;
         this.observation = observation;
         this.looks = looks.of(expectation.screening());
+        // a starved evaporator shows alike whether its coil or its filter is dirty
         for (Fault fault : Fault.ALL) {
-            signatures[fault.ordinal()] = Signature.of(fault, expectation.machine(), expectation.surroundings().condenserAir());
+            signatures[fault.ordinal()] = fault == Fault.FILTER ? signatures[Fault.EVAPORATOR_COIL.ordinal()]
+                    : Signature.of(fault, expectation.machine(), expectation.surroundings().condenserAir());
         }
         design = baseline.design(expectation);
         evidenceNoise = without.contains(Ingredient.SAME_DAY) ? observation.noise() : baseline.asEvidence(observation.noise());
