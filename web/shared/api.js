@@ -1,6 +1,6 @@
 // Asks the server. Whatever goes wrong arrives as one shape: a Refusal with a list of problems.
 
-import { system } from './reader.js';
+import { system, technician } from './reader.js';
 
 export class Refusal extends Error {
   constructor(status, problems, answer) {
@@ -23,23 +23,36 @@ function address(path, query) {
 const UNREACHABLE = { field: '', given: '', limit: 'Longsummer did not answer.',
   remedy: 'Check the connection and try again; what you typed is still here.' };
 
+/** This page, as the sign-in page may lead back to it: its folder and what follows. */
+const thisPage = () => `${location.pathname.split('/').at(-2)}/${location.search}${location.hash}`;
+
+/** Leads to the sign-in page when somebody only looks; what somebody sends stays on his page, and he is told. */
+function leadToSignIn(method) {
+  if (method === 'GET') location.assign(`../sign-in/?${new URLSearchParams({ to: thisPage() })}`);
+}
+
 async function ask(method, path, query, options) {
   let response;
+  const headers = { Accept: 'application/json', 'Longsummer-Name': encodeURIComponent(technician()), ...options.headers };
   try {
-    response = await fetch(address(path, query), { method, headers: { Accept: 'application/json', ...options.headers }, ...options });
+    response = await fetch(address(path, query), { method, ...options, headers });
   } catch (failure) {
     if (failure.name === 'AbortError') throw failure;
     throw new Refusal(0, [UNREACHABLE]);
   }
   const answer = await response.json().catch(() => undefined);
   if (response.ok && answer !== undefined) return answer;
+  if (response.status === 401 && !options.atTheDoor) leadToSignIn(method);
   throw new Refusal(response.status, answer?.problems ?? [{ ...UNREACHABLE, limit: `Longsummer answered ${response.status}.` }], answer);
 }
 
 export const get = (path, query = {}, options = {}) => ask('GET', path, query, options);
 
 export const post = (path, body, options = {}) =>
-  ask('POST', path, {}, { ...options, body: JSON.stringify(body), headers: { Accept: 'application/json', 'Content-Type': 'application/json' } });
+  ask('POST', path, {}, { ...options, body: JSON.stringify(body), headers: { 'Content-Type': 'application/json' } });
+
+/** Signing in: a refusal is for the page itself to say. */
+export const signIn = form => ask('POST', 'session', {}, { atTheDoor: true, body: JSON.stringify(form), headers: { 'Content-Type': 'application/json' } });
 
 /** Sends a form with files. */
 export const send = (path, formData) => ask('POST', path, {}, { body: formData });

@@ -1,9 +1,9 @@
 // What every page has: the head with its links, the demo's mark, the foot with the reader's choice of units.
 
 import { byId, element, fill } from './dom.js';
-import { chooseSystem, system } from './reader.js';
-import { get } from './api.js';
-import { outbox } from './pocket.js';
+import { chooseSystem, rememberTechnician, system, technician } from './reader.js';
+import { get, remove } from './api.js';
+import { dropEverything, dropUnits, outbox } from './pocket.js';
 import { isWaiting, sendByItself } from './sending.js';
 
 const PAGES = [['yard', 'Yard'], ['visit', 'New visit'], ['new-unit', 'New unit'], ['import', 'Files'], ['phone', 'On this phone']];
@@ -30,9 +30,32 @@ function foot(withUnits) {
     element('p', {}, 'Advice from readings, not an inspection. Local codes and the maker’s manual come first.')));
 }
 
-async function markDemo() {
+/** What this device keeps goes with whoever signs out; what still waits to be sent stays, and he is asked first. */
+async function signOut() {
+  const waiting = (await outbox().catch(() => [])).filter(isWaiting).length;
+  if (waiting && !confirm(`${waiting} on this device still wait to be sent. They stay here, and are sent by whoever signs in next. Sign out all the same?`)) return;
+  await (waiting ? dropUnits() : dropEverything()).catch(() => undefined);
+  await remove('session').catch(() => undefined);
+  location.assign('../sign-in/');
+}
+
+/** Who is signed in, his account and the way out; for those who administer, the people and what was changed. */
+function showReader(who) {
+  if (who.rights.includes('administer')) {
+    document.querySelector('.foot > div').prepend(element('nav', { class: 'foot-links', 'aria-label': 'Administration' },
+      element('a', { href: '../people/' }, 'People'), element('a', { href: '../changes/' }, 'What was changed')));
+  }
+  if (!who.signed_in) return;
+  if (!technician()) rememberTechnician(who.name);
+  document.querySelector('.head > div').append(element('div', { class: 'reader' }, element('a', { href: '../account/' }, who.name),
+    element('button', { type: 'button', class: 'quiet', onclick: signOut }, 'Sign out')));
+}
+
+async function showHouse() {
   const house = await get('house').catch(() => undefined);
-  if (!house?.demo) return;
+  if (!house) return;
+  showReader(house.who);
+  if (!house.demo) return;
   const mark = element('p', { class: 'demo' }, element('span', {}, 'Demo fleet: invented people, places and units'));
   document.querySelector('.head').after(mark);
 }
@@ -41,9 +64,7 @@ async function markDemo() {
 async function showWaiting() {
   const items = await outbox().catch(() => []);
   const waiting = items.filter(isWaiting).length;
-  const place = byId('waiting') ?? element('p', { id: 'waiting', class: 'waiting no-print', role: 'status' });
-  if (!place.isConnected) document.querySelector('.head').after(place);
-  fill(place, waiting ? element('a', { href: '../phone/' }, waiting === 1 ? '1 entry waits to be sent' : `${waiting} entries wait to be sent`) : '');
+  fill(byId('waiting'), waiting ? element('a', { href: '../phone/' }, waiting === 1 ? '1 entry waits to be sent' : `${waiting} entries wait to be sent`) : '');
 }
 
 /** Lets the pages open without a signal; only where the browser trusts the address. */
@@ -55,8 +76,9 @@ function keepPages() {
 export function layFrame(current, { withUnits = true } = {}) {
   document.body.prepend(element('a', { class: 'skip', href: '#main' }, 'To the content'), head(current));
   document.body.append(foot(withUnits));
-  markDemo();
+  showHouse();
   keepPages();
+  document.querySelector('.head').after(element('p', { id: 'waiting', class: 'waiting no-print', role: 'status' }));
   document.addEventListener('outbox-changed', showWaiting);
   showWaiting();
   sendByItself();

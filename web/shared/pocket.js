@@ -77,12 +77,27 @@ export const dropDraft = key => drop('drafts', key).catch(() => undefined);
 
 export const outbox = () => readAll('outbox').then(items => items.sort((a, b) => a.saved_at - b.saved_at));
 export const outboxItem = id => read('outbox', id);
-export const keepItem = item => write('outbox', item);
-export const dropItem = id => drop('outbox', id);
+export const keepItem = item => write('outbox', item).then(tellPage);
+export const dropItem = id => drop('outbox', id).then(tellPage);
+
+const otherTabs = new BroadcastChannel('longsummer-outbox');
+const tellThisPage = () => document.dispatchEvent(new CustomEvent('outbox-changed'));
+otherTabs.onmessage = tellThisPage;
+
+/** Whatever shows how much waits looks again, here and in other tabs. */
+function tellPage() {
+  tellThisPage();
+  otherTabs.postMessage('changed');
+}
 
 /** Everything, as when somebody signs out: only when nothing waits, or when it is to be lost knowingly. */
 export async function dropEverything() {
   for (const name of Object.keys(STORES)) await within(name, 'readwrite', store => store.clear());
+}
+
+/** The units and their histories, when somebody signs out and something still waits to be sent. */
+export async function dropUnits() {
+  for (const name of ['units', 'facts']) await within(name, 'readwrite', store => store.clear());
 }
 
 /** Asks the browser not to clear this when space runs short. @returns whether it agreed */

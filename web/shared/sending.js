@@ -7,8 +7,6 @@ import { dropItem, keepItem, keepUnit, outbox, unitKept, unitsKept } from './poc
 const PATIENCE = 15_000;
 const EVERY = 60_000;
 
-const tellPages = () => document.dispatchEvent(new CustomEvent('outbox-changed'));
-
 export const isWaiting = item => item.state !== 'sent';
 
 function address(item) {
@@ -27,9 +25,12 @@ async function noteSent(item, answer) {
     server_said: saysOtherwise(item, answer.verdict) ? said : undefined });
 }
 
+/** No answer, a failure, nobody signed in, or too much at once: nothing is wrong with what waits. */
+const mayGoLater = ({ status }) => [0, 401, 429].includes(status) || status >= 500;
+
 async function noteTrouble(item, refusal) {
   const problem = { status: refusal.status, problems: refusal.problems, unit_id: refusal.answer?.unit_id, label: refusal.answer?.label };
-  await keepItem({ ...item, state: refusal.status === 0 || refusal.status >= 500 ? 'waiting' : 'stuck', problem });
+  await keepItem({ ...item, state: mayGoLater(refusal) ? 'waiting' : 'stuck', problem });
 }
 
 /**
@@ -39,13 +40,13 @@ async function noteTrouble(item, refusal) {
 export async function sendItem(item) {
   try {
     const answer = await post(address(item), body(item), { signal: AbortSignal.timeout(PATIENCE) });
-    await noteSent(item, answer);
+    await noteSent(item, answer).catch(() => undefined);
     await refreshUnit(item.unit_id).catch(() => undefined);
     return { sent: true, answer };
   } catch (failure) {
     const refusal = failure.problems ? failure : new Refusal(0, [{ field: '', given: '', limit: 'Longsummer did not answer.',
       remedy: 'It is tried again by itself.' }]);
-    await noteTrouble(item, refusal);
+    await noteTrouble(item, refusal).catch(() => undefined);
     return { refusal };
   }
 }
@@ -76,9 +77,8 @@ async function sendInOrder(again) {
   for (const item of items) {
     if (held.has(item.unit_id)) continue;
     const { refusal } = await sendItem(item);
-    tellPages();
     if (refusal && item.kind === 'unit') held.add(item.unit_id);
-    if (refusal && (refusal.status === 0 || refusal.status >= 500)) return;
+    if (refusal && mayGoLater(refusal)) return;
   }
 }
 
@@ -88,10 +88,7 @@ let sending;
 export function sendAll(again = false) {
   const work = () => sendInOrder(again);
   sending ??= (navigator.locks ? navigator.locks.request('longsummer-sending', work) : work()).catch(() => undefined)
-    .finally(() => {
-      sending = undefined;
-      tellPages();
-    });
+    .finally(() => { sending = undefined; });
   return sending;
 }
 

@@ -8,6 +8,7 @@ import { rememberUnit } from '../shared/reader.js';
 import { dayText, monthText, placeText, stateClass, stateText } from '../shared/words.js';
 import { drawHistory } from './history.js';
 import { showVisit } from './one-visit.js';
+import { showSticker } from './sticker.js';
 import { visitTable } from './visit-table.js';
 
 const asked = new URLSearchParams(location.search);
@@ -80,6 +81,7 @@ async function show() {
   showHead(page);
   showAdvice(page.standing);
   fill(byId('plate'), terms(page.unit.plate.map(({ term, text }) => [term, text])));
+  showSticker(byId('sticker'), page.unit);
   fill(byId('visits'), visitTable(page.visits, choose));
   byId('history').hidden = page.visits.length === 0;
   if (page.visits.length) showCharts();

@@ -14,3 +14,9 @@ begin select raise(abort, 'closings are append-only'); end;
 create trigger if not exists closing_is_kept before delete on closing
 when not exists (select 1 from setting where name = 'demo')
 begin select raise(abort, 'closings are append-only'); end;
+create trigger if not exists journal_is_append_only before update on journal
+begin select raise(abort, 'the journal is append-only'); end;
+create trigger if not exists journal_is_kept before delete on journal
+begin select raise(abort, 'the journal is append-only'); end;
+create trigger if not exists person_is_kept before delete on person
+begin select raise(abort, 'people are closed, not removed'); end;

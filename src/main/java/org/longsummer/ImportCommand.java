@@ -42,6 +42,7 @@ final class ImportCommand implements Callable<Integer> {
         Findings findings = new Findings();
         Intake.Report report;
         try (Store store = Store.open(data)) {
+            store.acting().begin(PeopleCommand.COMMAND_LINE);
             if (store.demo().isThere()) {
                 throw new ParameterException(spec.commandLine(), data + " holds the demo fleet; remove the demo on its pages first, "
                         + "or name another directory with --data.");

@@ -14,7 +14,7 @@ import picocli.CommandLine.ParameterException;
 /** The command line: reads settings, wires the parts, says in words what went wrong. */
 @Command(name = "longsummer", mixinStandardHelpOptions = true, versionProvider = Longsummer.Version.class,
         subcommands = {ServeCommand.class, ImportCommand.class, ExportCommand.class, AssessCommand.class,
-            DemoDataCommand.class},
+            PeopleCommand.class, DemoDataCommand.class},
         description = "What a roof air conditioner should read in today's weather, and what its history says.%n"
                 + "Without a command it serves the pages.%n",
         exitCodeListHeading = "%nExit codes:%n",
@@ -41,7 +41,7 @@ public final class Longsummer implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() throws InterruptedException {
+    public Integer call() throws InterruptedException, IOException {
         return serve.run();
     }
 

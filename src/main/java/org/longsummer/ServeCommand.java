@@ -1,5 +1,6 @@
 package org.longsummer;
 
+import java.io.IOException;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -11,7 +12,7 @@ final class ServeCommand implements Callable<Integer> {
     private ServeOptions options;
 
     @Override
-    public Integer call() throws InterruptedException {
+    public Integer call() throws InterruptedException, IOException {
         return options.run();
     }
 }

@@ -1,10 +1,15 @@
 package org.longsummer;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import org.longsummer.demo.DemoFleet;
 import org.longsummer.store.Store;
+import org.longsummer.web.Front;
+import org.longsummer.web.Tls;
 import org.longsummer.web.WebServer;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -28,24 +33,73 @@ final class ServeOptions {
             description = "directory of the record, made when it is not there; default ${DEFAULT-VALUE}")
     private Path data;
 
+    @Option(names = "--tls", paramLabel = "KEYSTORE", description = "serve HTTPS only, with the certificate and key of this PKCS #12 or JKS file")
+    private Path tls;
+
+    @Option(names = "--tls-password-file", paramLabel = "FILE",
+            description = "file with the keystore's password on its first line; else LONGSUMMER_TLS_PASSWORD is taken")
+    private Path tlsPassword;
+
+    @Option(names = "--base-path", paramLabel = "PATH", defaultValue = "${env:LONGSUMMER_BASE_PATH:-}",
+            description = "everything lies under this path, such as /fleet, behind a reverse proxy that passes it on")
+    private String basePath;
+
+    @Option(names = "--trust-proxy", description = "a reverse proxy stands before this server: believe its X-Forwarded-For, -Proto and -Host")
+    private boolean trustProxy;
+
     @Option(names = "--demo", description = "fill an empty record with an invented fleet")
     private boolean demo;
 
     /** Serves until the process is told to end. */
-    int run() throws InterruptedException {
+    int run() throws InterruptedException, IOException {
         if (port < 0 || port > 65_535) {
             throw new ParameterException(spec.commandLine(), "--port " + port + " is given; write a number from 0 to 65535.");
         }
+        Front front = front();
         try (Store store = Store.open(data)) {
+            refuseUnlessGuarded(store, front);
             if (demo) {
                 loadDemo(store);
             }
-            try (WebServer server = new WebServer(store, Clock.systemUTC(), DemoFleet::load).start(host, port)) {
-                spec.commandLine().getOut().println("Longsummer is ready at http://" + shownHost() + ":" + server.port() + "/");
+            try (WebServer server = new WebServer(store, Clock.systemUTC(), DemoFleet::load, front).start(host, port)) {
+                spec.commandLine().getOut().println("Longsummer is ready at " + (tls == null ? "http" : "https") + "://" + shownHost() + ":"
+                        + server.port() + front.basePath() + "/");
                 untilTold();
             }
         }
         return 0;
+    }
+
+    private Front front() throws IOException {
+        String base = basePath.replaceFirst("/+$", "");
+        if (!Front.isBasePath(base)) {
+            throw new ParameterException(spec.commandLine(), "--base-path " + basePath + " is given; write a path such as /fleet, of letters, digits and -._~.");
+        }
+        Optional<Tls> certificate = tls == null ? Optional.empty() : Optional.of(Tls.read(tls, tlsPassword()));
+        return new Front(base, trustProxy, certificate, !Front.isLoopback(host) || trustProxy || !base.isEmpty());
+    }
+
+    private String tlsPassword() throws IOException {
+        if (tlsPassword != null) {
+            InputFiles.check(spec.commandLine(), "--tls-password-file", tlsPassword);
+            return Files.readAllLines(tlsPassword).stream().findFirst().orElse("");
+        }
+        return Optional.ofNullable(System.getenv("LONGSUMMER_TLS_PASSWORD")).orElse("");
+    }
+
+    /** Whoever can be reached by others than this machine lets nobody in unknown. */
+    private void refuseUnlessGuarded(Store store, Front front) {
+        if (!front.exposed()) {
+            return;
+        }
+        if (!store.people().areDefined()) {
+            throw new ParameterException(spec.commandLine(), "Others than this machine could reach this server, and nobody has an account yet. "
+                    + "Make the first one:\n  longsummer people add NAME --role administrator --data " + data);
+        }
+        if (tls == null && !trustProxy && !Front.isLoopback(host)) {
+            spec.commandLine().getErr().println("Warning: without --tls, or a reverse proxy that speaks HTTPS, passwords and readings cross the "
+                    + "network for anybody to read.");
+        }
     }
 
     private void loadDemo(Store store) {

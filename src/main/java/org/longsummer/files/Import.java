@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
+import org.longsummer.access.Reach;
 import org.longsummer.store.FleetUnit;
 import org.longsummer.store.Intake;
 import org.longsummer.store.Store;
@@ -23,12 +24,19 @@ public final class Import {
      */
     public static Intake.Report run(Store store, Optional<Path> unitsFile, Optional<Path> visitsFile, String savedBy, Findings findings,
             Progress progress) throws FileRefused, IOException {
+        return run(store, Reach.EVERYWHERE, unitsFile, visitsFile, savedBy, findings, progress);
+    }
+
+    /** The same for somebody who may not see everything: whatever names a unit or a depot beyond his reach is refused. */
+    public static Intake.Report run(Store store, Reach reach, Optional<Path> unitsFile, Optional<Path> visitsFile, String savedBy,
+            Findings findings, Progress progress) throws FileRefused, IOException {
         boolean isEmpty = store.units().count() == 0;
         Map<String, FleetUnit> units = unitsFile.isEmpty() ? Map.of()
-                : UnitsFile.read(unitsFile.get(), id -> isEmpty ? Optional.empty() : store.units().find(id), findings);
+                : UnitsFile.read(unitsFile.get(), id -> isEmpty ? Optional.empty() : seen(store, reach, id), findings);
+        refuseBeyond(reach, store, units, unitsFile, findings);
         boolean unitsAreSound = findings.count() == 0;
         if (visitsFile.isPresent()) {
-            VisitsFile.read(visitsFile.get(), id -> !unitsAreSound || units.containsKey(id) || store.units().find(id).isPresent(),
+            VisitsFile.read(visitsFile.get(), id -> !unitsAreSound || units.containsKey(id) || seen(store, reach, id).isPresent(),
                     findings, visit -> progress.step("visits read"));
         }
         findings.refuseIfAny();
@@ -40,6 +48,25 @@ public final class Import {
         }, unitId -> progress.step("units judged"));
         refuseTaken(report, visitsFile, findings);
         return report;
+    }
+
+    private static Optional<FleetUnit> seen(Store store, Reach reach, String unitId) {
+        return store.units().find(unitId).filter(unit -> reach.includes(unit.unit().site()));
+    }
+
+    private static void refuseBeyond(Reach reach, Store store, Map<String, FleetUnit> units, Optional<Path> unitsFile, Findings findings) {
+        if (reach.everywhere()) {
+            return;
+        }
+        String file = unitsFile.map(path -> String.valueOf(path.getFileName())).orElse("");
+        for (FleetUnit unit : units.values()) {
+            if (!reach.includes(unit.unit().site())) {
+                findings.add(new Problem(file, 0, "site", unit.unit().site(), "unit " + unit.id()
+                        + " does not stand at a depot of yours; name one of " + String.join(", ", reach.depots())));
+            } else if (store.units().find(unit.id()).isPresent() && seen(store, reach, unit.id()).isEmpty()) {
+                findings.add(new Problem(file, 0, "unit_id", unit.id(), "this id is taken; give the unit another"));
+            }
+        }
     }
 
     private static void store(Path visitsFile, String savedBy, Intake intake, Progress progress) throws IOException {

@@ -10,7 +10,7 @@ import org.jdbi.v3.core.Jdbi;
  */
 public final class Demo {
     /** Those that refer come before those they refer to. */
-    private static final List<String> TABLES = List.of("standing", "verdict", "withdrawal", "visit", "instruments", "unit", "depot",
+    private static final List<String> TABLES = List.of("sheet_link", "standing", "verdict", "withdrawal", "visit", "instruments", "unit", "depot",
             "closing", "setting");
 
     private final Jdbi reader;

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
+import org.longsummer.access.Reach;
 import org.longsummer.quantity.Altitude;
 
 /** The places where vehicles stand. */
@@ -20,8 +21,15 @@ public final class Depots {
     }
 
     public List<Depot> all() {
-        return reader.withHandle(handle -> handle.createQuery("select name, altitude_m, time_zone from depot order by name")
-                .map((row, context) -> depot(row)).list());
+        return all(Reach.EVERYWHERE);
+    }
+
+    /** Those that somebody may see. */
+    public List<Depot> all(Reach reach) {
+        ReachCondition seen = new ReachCondition(reach);
+        return reader.withHandle(handle -> handle
+                .createQuery("select name, altitude_m, time_zone from depot where " + seen.on("name") + " order by name")
+                .bindMap(seen.values()).map((row, context) -> depot(row)).list());
     }
 
     public Optional<Depot> named(String name) {

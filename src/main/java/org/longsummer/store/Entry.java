@@ -19,6 +19,11 @@ public record Entry(Visit visit, Typed typed, String savedBy, Optional<Correctio
         return new Entry(visit, typed, savedBy, Optional.empty());
     }
 
+    /** The same, handed over by somebody else. */
+    public Entry savedBy(String name) {
+        return new Entry(visit, typed, name, correction);
+    }
+
     /** Whoever hands it over the second time may be somebody else. */
     boolean hasSameContentAs(Entry other) {
         return visit.equals(other.visit) && typed.equals(other.typed) && correction.equals(other.correction);

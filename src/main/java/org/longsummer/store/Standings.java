@@ -99,6 +99,11 @@ public final class Standings {
         private final Map<String, Object> values = new HashMap<>();
 
         Narrowing(YardFilter filter) {
+            if (!filter.reach().everywhere()) {
+                ReachCondition reach = new ReachCondition(filter.reach());
+                conditions.add(reach.on("s.depot"));
+                values.putAll(reach.values());
+            }
             if (!filter.outOfServiceToo()) {
                 conditions.add("s.in_service = 1");
             }

@@ -38,6 +38,13 @@ public final class Store implements AutoCloseable {
     private final LearnedLevels closings;
     private final Judging judging;
     private final Demo demo;
+    private final Acting acting;
+    private final Journal journal;
+    private final People people;
+    private final Sessions sessions;
+    private final Programs programs;
+    private final SheetLinks sheetLinks;
+    private final Uses uses = new Uses();
     private final Clock clock;
 
     private Store(Path file, Clock clock) throws IOException {
@@ -57,6 +64,13 @@ public final class Store implements AutoCloseable {
         closings = new LearnedLevels(reader);
         judging = new Judging(reader, writer, closings, clock);
         demo = new Demo(reader, writer, closings);
+        acting = new Acting(clock);
+        acting.stamp(writer);
+        journal = new Journal(reader, writer);
+        people = new People(reader, writer, clock);
+        sessions = new Sessions(reader, writer, clock, uses);
+        programs = new Programs(reader, writer, clock, uses);
+        sheetLinks = new SheetLinks(reader, writer, clock);
     }
 
     /**
@@ -116,8 +130,34 @@ public final class Store implements AutoCloseable {
         return demo;
     }
 
+    /** Says who is changing something on this thread. */
+    public Acting acting() {
+        return acting;
+    }
+
+    public Journal journal() {
+        return journal;
+    }
+
+    public People people() {
+        return people;
+    }
+
+    public Sessions sessions() {
+        return sessions;
+    }
+
+    public Programs programs() {
+        return programs;
+    }
+
+    public SheetLinks sheetLinks() {
+        return sheetLinks;
+    }
+
     @Override
     public void close() {
+        uses.close();
         readers.close();
         writers.close();
     }
@@ -152,6 +192,7 @@ public final class Store implements AutoCloseable {
                 for (String trigger : text.split("(?<=end;)\\s*")) {
                     handle.execute(trigger);
                 }
+                handle.useTransaction(JournalTriggers::lay);
             });
         } catch (IOException e) {
             throw new UncheckedIOException(e);

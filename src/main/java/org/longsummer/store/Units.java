@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.statement.PreparedBatch;
+import org.longsummer.access.Reach;
 import org.longsummer.chain.visit.Unit;
 
 /** The fleet's units. */
@@ -22,7 +23,14 @@ public final class Units {
     }
 
     public int count() {
-        return reader.withHandle(handle -> handle.createQuery("select count(*) from unit").mapTo(Integer.class).one());
+        return count(Reach.EVERYWHERE);
+    }
+
+    /** How many of them somebody may see. */
+    public int count(Reach reach) {
+        ReachCondition seen = new ReachCondition(reach);
+        return reader.withHandle(handle -> handle.createQuery("select count(*) from unit where " + seen.on("depot"))
+                .bindMap(seen.values()).mapTo(Integer.class).one());
     }
 
     public Optional<FleetUnit> find(String id) {
@@ -46,8 +54,15 @@ public final class Units {
 
     /** All units, by id; for small fleets and for files. */
     public List<FleetUnit> all() {
-        return reader.withHandle(handle -> handle.createQuery("select " + UnitRow.COLUMNS + " from unit order by id")
-                .map(UnitRow::read).list());
+        return all(Reach.EVERYWHERE);
+    }
+
+    /** All that somebody may see, by id. */
+    public List<FleetUnit> all(Reach reach) {
+        ReachCondition seen = new ReachCondition(reach);
+        return reader.withHandle(handle -> handle
+                .createQuery("select " + UnitRow.COLUMNS + " from unit where " + seen.on("depot") + " order by id")
+                .bindMap(seen.values()).map(UnitRow::read).list());
     }
 
     /** The units of some depots, by id; the empty name stands for those without a depot. */

@@ -11,6 +11,7 @@ import java.util.function.Consumer;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.statement.PreparedBatch;
+import org.longsummer.access.Reach;
 import org.longsummer.chain.visit.Instruments;
 import org.longsummer.chain.visit.Visit;
 
@@ -63,7 +64,14 @@ public final class Visits {
 
     /** Hands over all rows in order of time, one by one, each with its marking. */
     public void forEach(Consumer<RecordedVisit> consumer) {
-        reader.useHandle(handle -> handle.createQuery(RECORD + "order by v.visited_at_ms, v.received_at_ms, v.id")
+        forEach(Reach.EVERYWHERE, consumer);
+    }
+
+    /** The same, of the units that somebody may see. */
+    public void forEach(Reach reach, Consumer<RecordedVisit> consumer) {
+        ReachCondition seen = new ReachCondition(reach);
+        reader.useHandle(handle -> handle.createQuery(RECORD + "join unit u on u.id = v.unit_id where " + seen.on("u.depot")
+                        + " order by v.visited_at_ms, v.received_at_ms, v.id").bindMap(seen.values())
                 .map(VisitRow::readRecord).useStream(rows -> rows.forEach(consumer)));
     }
 

@@ -5,9 +5,9 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import java.util.List;
+import org.longsummer.wire.Problem;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
-import org.longsummer.wire.Problem;
 
 /** Turns whatever goes wrong into the one shape of an error. */
 final class Failures {
@@ -37,9 +37,9 @@ final class Failures {
     }
 
     private static void pageNotFound(Context request) {
-        if (!request.path().startsWith("/api/")) {
+        if (!Doorkeeper.isApi(request)) {
             request.html("<!doctype html><html lang=\"en\"><meta charset=\"utf-8\"><title>Not here – Longsummer</title>"
-                    + "<h1>There is no page here</h1><p><a href=\"/yard/\">To the yard</a></p></html>");
+                    + "<h1>There is no page here</h1><p><a href=\"" + request.contextPath() + "/yard/\">To the yard</a></p></html>");
         }
     }
 

@@ -18,12 +18,14 @@ final class HouseApi {
      * This installation.
      *
      * @param demo what is stored is the invented demo fleet
-     * @param units how many units it knows
+     * @param units how many units the reader sees
+     * @param who the reader
      */
-    record House(boolean demo, int units) {}
+    record House(boolean demo, int units, SignInApi.Who who) {}
 
     void show(Context request) {
-        request.json(new House(store.demo().isThere(), store.units().count()));
+        Asking asking = Asking.of(request);
+        request.json(new House(store.demo().isThere(), store.units().count(asking.reach()), SignInApi.Who.of(asking)));
     }
 
     void bringDemo(Context request) {

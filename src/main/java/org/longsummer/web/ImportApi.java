@@ -10,6 +10,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.longsummer.access.Reach;
 import org.longsummer.files.FileRefused;
 import org.longsummer.files.Findings;
 import org.longsummer.files.Import;
@@ -39,16 +40,17 @@ final class ImportApi {
             if (units.isEmpty() && visits.isEmpty()) {
                 throw new Refused(422, List.of(new Problem("units", "", "At least one file is needed.", "Choose units.csv, visits.csv or both.")));
             }
-            request.json(run(units, visits));
+            Asking asking = Asking.of(request);
+            request.json(run(units, visits, asking.reach(), asking.name()));
         } finally {
             delete(directory);
         }
     }
 
-    private Imported run(Optional<Path> units, Optional<Path> visits) throws IOException {
+    private Imported run(Optional<Path> units, Optional<Path> visits, Reach reach, String savedBy) throws IOException {
         Findings findings = new Findings();
         try {
-            Intake.Report report = Import.run(store, units, visits, "", findings, Progress.SILENT);
+            Intake.Report report = Import.run(store, reach, units, visits, savedBy, findings, Progress.SILENT);
             return new Imported(report.unitsAdded(), report.unitsChanged(), report.visitsStored(), report.visitsAlreadyStored(),
                     findings.remarks());
         } catch (FileRefused refused) {

@@ -41,7 +41,8 @@ final class OfflineApi {
 
     void depots(Context request) {
         Map<String, Integer> counts = store.units().countByDepot();
-        request.json(counts.entrySet().stream().map(entry -> {
+        Asking asking = Asking.of(request);
+        request.json(counts.entrySet().stream().filter(entry -> asking.sees(entry.getKey())).map(entry -> {
             Optional<Depot> depot = store.depots().named(entry.getKey());
             return new DepotView(entry.getKey(), entry.getValue(), depot.flatMap(Depot::altitude).map(altitude -> altitude.metres()),
                     depot.flatMap(Depot::timeZone).map(Object::toString));
@@ -49,7 +50,7 @@ final class OfflineApi {
     }
 
     void fleet(Context request) {
-        List<FleetUnit> units = store.units().ofDepots(request.queryParams("depot"));
+        List<FleetUnit> units = store.units().ofDepots(request.queryParams("depot").stream().filter(Asking.of(request)::sees).toList());
         if (units.size() > MOST_UNITS) {
             throw new Refused(422, List.of(new Problem("depot", String.valueOf(units.size()), "A phone takes at most " + MOST_UNITS
                     + " units along.", "Choose fewer depots.")));
@@ -74,12 +75,13 @@ final class OfflineApi {
         NewUnit asked = Reader.body(request, NewUnit.class);
         UnitForm form = new UnitForm(asked.boxes());
         FleetUnit unit = UnitApi.fleetUnit(form, id, store.depots().named(form.depot()).flatMap(Depot::altitude));
+        Asking.of(request).refuseBeyond("site", form.depot());
         if (store.units().find(id).isPresent()) {
             request.json(new Added(id, true));
             return;
         }
         Optional<FleetUnit> twin = asked.known() || unit.serial().isBlank() ? Optional.empty()
-                : store.units().withSerialLike(unit.serial()).stream().findFirst();
+                : store.units().withSerialLike(unit.serial()).stream().filter(like -> Asking.of(request).sees(like.unit().site())).findFirst();
         if (twin.isPresent()) {
             request.status(409).json(new Twin(List.of(new Problem("serial", unit.serial(), "A unit with this serial is there already: "
                     + twin.get().unit().label() + ".", "Say whether it is the same machine.")), twin.get().id(), twin.get().unit().label()));
@@ -98,7 +100,7 @@ final class OfflineApi {
     void sticker(Context request) {
         FleetUnit unit = UnitApi.find(store, request.pathParam("unit"));
         String scheme = "https".equals(request.queryParam("scheme")) ? "https" : "http";
-        String address = scheme + "://" + request.host() + "/u/" + URLEncoder.encode(unit.id(), StandardCharsets.UTF_8).replace("+", "%20");
+        String address = scheme + "://" + request.host() + request.contextPath() + "/u/" + URLEncoder.encode(unit.id(), StandardCharsets.UTF_8).replace("+", "%20");
         request.contentType("image/svg+xml").result(Sticker.svg(address));
     }
 }

@@ -1,42 +1,85 @@
 package org.longsummer.web;
 
+import static org.longsummer.web.Needs.ADMINISTER;
+import static org.longsummer.web.Needs.LOOK_AFTER;
+import static org.longsummer.web.Needs.NOTHING;
+import static org.longsummer.web.Needs.SEE;
+import static org.longsummer.web.Needs.SHEET;
+import static org.longsummer.web.Needs.SIGNED_IN;
+import static org.longsummer.web.Needs.VISIT;
+
 import io.javalin.config.RoutesConfig;
 
-/** The whole surface on one screen. Everything else that is served is a static file: the pages, their scripts, and the chart library. */
+/**
+ * The whole surface on one screen, and what each address needs. Everything else that is served is a static file, the same for
+ * everybody: the pages, their scripts, and the chart library.
+ */
 final class Routes {
     private Routes() {}
 
     static void lay(RoutesConfig routes, HouseApi house, YardApi yard, UnitApi units, VisitApi visits, ImportApi files, OfflineApi offline,
             AppShell shell) {
-        routes.get("/", request -> request.redirect("yard/"));
+        routes.get("/", request -> request.redirect("yard/"), NOTHING);
 
-        routes.get("/api/house", house::show);
-        routes.post("/api/demo", house::bringDemo);
-        routes.delete("/api/demo", house::removeDemo);
-        routes.get("/api/yard", yard::show);
+        routes.get("/api/house", house::show, SEE);
+        routes.post("/api/demo", house::bringDemo, ADMINISTER);
+        routes.delete("/api/demo", house::removeDemo, ADMINISTER);
+        routes.get("/api/yard", yard::show, SEE);
 
-        routes.post("/api/units", units::add);
-        routes.get("/api/units/{unit}", units::show);
-        routes.get("/api/units/{unit}/blank-visit", visits::blank);
-        routes.post("/api/units/{unit}/judge", visits::judge);
-        routes.post("/api/units/{unit}/visits", visits::save);
+        routes.post("/api/units", units::add, VISIT);
+        routes.get("/api/units/{unit}", units::show, SEE);
+        routes.get("/api/units/{unit}/blank-visit", visits::blank, SEE);
+        routes.post("/api/units/{unit}/judge", visits::judge, SEE);
+        routes.post("/api/units/{unit}/visits", visits::save, VISIT);
 
-        routes.get("/api/visits/{visit}", visits::show);
-        routes.post("/api/visits/{visit}/correction", visits::correct);
-        routes.post("/api/visits/{visit}/withdrawal", visits::withdraw);
+        routes.get("/api/visits/{visit}", visits::show, SEE);
+        routes.post("/api/visits/{visit}/correction", visits::correct, VISIT);
+        routes.post("/api/visits/{visit}/withdrawal", visits::withdraw, VISIT);
 
-        routes.post("/api/import", files::take);
+        routes.post("/api/import", files::take, LOOK_AFTER);
 
-        routes.get("/api/offline/depots", offline::depots);
-        routes.get("/api/offline/fleet", offline::fleet);
-        routes.get("/api/offline/units/{unit}", offline::unit);
-        routes.post("/api/offline/units/{unit}", offline::addUnit);
-        routes.get("/service-worker.js", shell::serviceWorker);
-        routes.get("/u/{unit}", offline::openSticker);
-        routes.get("/api/units/{unit}/sticker.svg", offline::sticker);
+        routes.get("/api/offline/depots", offline::depots, SEE);
+        routes.get("/api/offline/fleet", offline::fleet, SEE);
+        routes.get("/api/offline/units/{unit}", offline::unit, SEE);
+        routes.post("/api/offline/units/{unit}", offline::addUnit, VISIT);
+        routes.get("/service-worker.js", shell::serviceWorker, NOTHING);
+        routes.get("/u/{unit}", offline::openSticker, NOTHING);
+        routes.get("/api/units/{unit}/sticker.svg", offline::sticker, SEE);
 
-        routes.get("/api/*", Failures::unknownAddress);
-        routes.post("/api/*", Failures::unknownAddress);
-        routes.delete("/api/*", Failures::unknownAddress);
+        routes.get("/api/*", Failures::unknownAddress, NOTHING);
+        routes.post("/api/*", Failures::unknownAddress, NOTHING);
+        routes.delete("/api/*", Failures::unknownAddress, NOTHING);
+    }
+
+    /** People and access. */
+    static void lay(RoutesConfig routes, SignInApi door, InvitationApi invitations, AccountApi account, PeopleApi people, SheetLinkApi links,
+            ChangesApi changes) {
+        routes.get("/api/session", door::who, NOTHING);
+        routes.post("/api/session", door::signIn, NOTHING);
+        routes.delete("/api/session", door::signOut, NOTHING);
+        routes.post("/api/invitation", invitations::take, NOTHING);
+
+        routes.get("/api/account", account::show, SIGNED_IN);
+        routes.post("/api/account/password", account::changePassword, SIGNED_IN);
+        routes.delete("/api/account/sessions", account::endAllSessions, SIGNED_IN);
+        routes.delete("/api/account/sessions/{session}", account::endSession, SIGNED_IN);
+        routes.post("/api/account/programs", account::makeProgram, SIGNED_IN);
+        routes.delete("/api/account/programs/{program}", account::withdrawProgram, SIGNED_IN);
+
+        routes.get("/api/people", people::show, ADMINISTER);
+        routes.post("/api/people", people::add, ADMINISTER);
+        routes.post("/api/people/{person}", people::change, ADMINISTER);
+        routes.post("/api/people/{person}/closing", people::close, ADMINISTER);
+        routes.post("/api/people/{person}/reopening", people::reopen, ADMINISTER);
+        routes.post("/api/people/{person}/invitation", people::invite, ADMINISTER);
+        routes.delete("/api/people/{person}/sessions", people::endSessions, ADMINISTER);
+
+        routes.get("/api/units/{unit}/sheet-links", links::show, VISIT);
+        routes.post("/api/units/{unit}/sheet-links", links::make, VISIT);
+        routes.delete("/api/units/{unit}/sheet-links/{link}", links::withdraw, VISIT);
+        routes.get("/api/sheet", links::open, SHEET);
+
+        routes.get("/api/changes", changes::show, ADMINISTER);
+        routes.get("/api/units/{unit}/changes", changes::ofUnit, LOOK_AFTER);
     }
 }

@@ -57,6 +57,7 @@ final class UnitApi {
 
     void add(Context request) {
         UnitForm form = new UnitForm(Reader.body(request, Form.class).boxes());
+        Asking.of(request).refuseBeyond("site", form.depot());
         FleetUnit unit = fleetUnit(form, freeId(form.label()), store.depots().named(form.depot()).flatMap(depot -> depot.altitude()));
         store.units().save(unit);
         request.status(201).json(new Added(unit.id()));
@@ -72,7 +73,11 @@ final class UnitApi {
     }
 
     static FleetUnit find(Store store, String unitId) {
-        return store.units().find(unitId).orElseThrow(() -> Refused.unknown("unit", unitId, "There is no unit of this name."));
+        return store.units().find(unitId).orElseThrow(() -> unknown(unitId));
+    }
+
+    static Refused unknown(String unitId) {
+        return Refused.unknown("unit", unitId, "There is no unit of this name.");
     }
 
     private static Optional<Verdict> last(List<Verdict> verdicts) {

@@ -10,6 +10,7 @@ import java.time.zone.ZoneRules;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.longsummer.access.Person;
 import org.longsummer.chain.condition.Verdict;
 import org.longsummer.chain.visit.Visit;
 import org.longsummer.quantity.UnitSystem;
@@ -90,6 +91,7 @@ final class VisitApi {
 
     void correct(Context request) {
         RecordedVisit earlier = find(request.pathParam("visit"));
+        refuseUnlessOwn(request, earlier);
         save(request, UnitApi.find(store, earlier.visit().unitId()), Optional.of(earlier.visit().id()));
     }
 
@@ -104,8 +106,9 @@ final class VisitApi {
 
     void withdraw(Context request) {
         String visitId = request.pathParam("visit");
+        store.visits().find(visitId).ifPresent(stored -> refuseUnlessOwn(request, stored));
         WithdrawalForm form = Reader.body(request, WithdrawalForm.class);
-        Boxes boxes = new Boxes(Map.of("by", form.by() == null ? "" : form.by(), "reason", form.reason() == null ? "" : form.reason()));
+        Boxes boxes = new Boxes(Map.of("by", signedBy(request, form.by() == null ? "" : form.by()), "reason", form.reason() == null ? "" : form.reason()));
         String by = boxes.text("by", 80);
         String reason = boxes.text("reason", 4000);
         if (by.isEmpty()) {
@@ -133,7 +136,8 @@ final class VisitApi {
             throw new Refused(422, List.of(new Problem("id", id, "A visit needs an id of letters and digits, made by whoever sends it.",
                     "Make one and send it again with the same id if the answer does not arrive.")));
         }
-        Saving outcome = store.judging().save(entry(new VisitForm(form.boxes(), clock.instant()), id, unit, corrects));
+        Entry entry = entry(new VisitForm(form.boxes(), clock.instant()), id, unit, corrects);
+        Saving outcome = store.judging().save(entry.savedBy(signedBy(request, entry.savedBy())));
         answer(request, unit, id, outcome, system);
     }
 
@@ -148,6 +152,18 @@ final class VisitApi {
             throw Refused.conflict("id", id, "Another visit is stored under this id.", "Send it with a new id.");
         } else {
             throw Refused.unknown("visit", id, "The unit or the visit to be corrected is not there.");
+        }
+    }
+
+    /** Who hands a visit over: whoever is signed in; on an open server, the name that was typed. */
+    private static String signedBy(Context request, String typed) {
+        return Asking.of(request).person().map(Person::name).orElse(typed);
+    }
+
+    private static void refuseUnlessOwn(Context request, RecordedVisit visit) {
+        if (!Asking.of(request).mayChangeWhatWasSavedBy(visit.entry().savedBy())) {
+            throw new Refused(403, List.of(new Problem("", visit.entry().savedBy(), "This visit was saved by somebody else.",
+                    "Ask him, or a manager, to correct or withdraw it.")));
         }
     }
 
@@ -185,7 +201,7 @@ final class VisitApi {
         }
     }
 
-    private static Refused unknown(String visitId) {
+    static Refused unknown(String visitId) {
         return Refused.unknown("visit", visitId, "There is no visit of this id.");
     }
 

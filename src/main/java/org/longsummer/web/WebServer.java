@@ -7,41 +7,64 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
+import io.javalin.config.RoutesConfig;
 import io.javalin.config.SizeUnit;
-import io.javalin.http.Context;
 import io.javalin.http.staticfiles.Location;
 import io.javalin.json.JavalinJackson;
+import io.javalin.security.Roles;
 import java.time.Clock;
 import java.util.List;
 import java.util.function.Predicate;
+import org.longsummer.access.Attempts;
+import org.longsummer.access.Passwords;
 import org.longsummer.store.Store;
 import org.longsummer.wire.Problem;
 
 /** Serves the pages and their data over HTTP. */
 public final class WebServer implements AutoCloseable {
-    /** Nothing from other hosts, nothing inline; charts set sizes through the object model, which this allows. */
-    private static final String CONTENT_POLICY = "default-src 'self'; img-src 'self' data: blob:; object-src 'none'; base-uri 'none'; "
-            + "form-action 'self'; frame-ancestors 'none'";
     private static final JsonInclude.Value WRITTEN = JsonInclude.Value.construct(JsonInclude.Include.NON_ABSENT, JsonInclude.Include.ALWAYS);
     private static final long LARGEST_FORM = 1_000_000;
     private static final long LARGEST_FILE_GIGABYTES = 1;
 
     private final Javalin javalin;
+    private final Front front;
 
     /**
+     * For this machine alone.
+     *
      * @param store the fleet's record; stays open when this is closed
      * @param clock tells which visits lie in the future and which season it is
      * @param demoFleet fills an empty record with the invented demo fleet; answers false, and changes nothing, when anything is stored
      */
     public WebServer(Store store, Clock clock, Predicate<Store> demoFleet) {
+        this(store, clock, demoFleet, Front.LOCAL);
+    }
+
+    /** The same, standing otherwise towards the network. */
+    public WebServer(Store store, Clock clock, Predicate<Store> demoFleet, Front front) {
+        this.front = front;
+        Cookies cookies = new Cookies(front);
+        Doorkeeper door = new Doorkeeper(store, front, cookies);
         javalin = Javalin.create(config -> {
             settle(config);
+            front.settle(config);
             Failures.lay(config.routes);
-            config.routes.before(WebServer::guard);
+            new Headers(front).lay(config.routes);
+            door.stand(config.routes);
+            layAccess(config.routes, store, door, cookies, clock);
             Routes.lay(config.routes, new HouseApi(store, demoFleet), new YardApi(store, clock), new UnitApi(store),
                     new VisitApi(store, clock), new ImportApi(store), new OfflineApi(store, clock),
                     AppShell.ofPages());
         });
+        door.inspect(javalin.unsafe.internalRouter);
+    }
+
+    private void layAccess(RoutesConfig routes, Store store, Doorkeeper door, Cookies cookies, Clock clock) {
+        Passwords passwords = new Passwords();
+        Attempts attempts = new Attempts(clock);
+        Routes.lay(routes, new SignInApi(store, door, cookies, front, attempts, passwords), new InvitationApi(store, passwords),
+                new AccountApi(store, passwords, attempts, front, cookies), new PeopleApi(store, front), new SheetLinkApi(store, front),
+                new ChangesApi(store));
     }
 
     /**
@@ -51,6 +74,7 @@ public final class WebServer implements AutoCloseable {
      * @param port 0 for any free one
      */
     public WebServer start(String host, int port) {
+        front.tls().ifPresent(tls -> javalin.unsafe.jetty.addConnector((server, plain) -> tls.connector(server, plain, host, port)));
         javalin.start(host, port);
         return this;
     }
@@ -59,6 +83,16 @@ public final class WebServer implements AutoCloseable {
     public int port() {
         return javalin.port();
     }
+
+    /** Every address that is served by code, and what it needs. */
+    List<Address> addresses() {
+        return javalin.unsafe.internalRouter.allHttpHandlers().stream().map(laid -> laid.endpoint).filter(endpoint -> endpoint.method.isHttpMethod())
+                .map(endpoint -> new Address(endpoint.method.name(), endpoint.path,
+                        (Needs) endpoint.metadata(Roles.class).getRoles().iterator().next())).toList();
+    }
+
+    /** An address with its method. */
+    record Address(String method, String path, Needs needs) {}
 
     @Override
     public void close() {
@@ -77,18 +111,5 @@ public final class WebServer implements AutoCloseable {
                 .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES).build(), false));
         config.staticFiles.add("/web", Location.CLASSPATH);
         config.staticFiles.enableWebjars();
-    }
-
-    /** Says what a browser may do with what it gets, and lets no other site's page write here. */
-    private static void guard(Context request) {
-        request.header("Content-Security-Policy", CONTENT_POLICY);
-        request.header("X-Content-Type-Options", "nosniff");
-        request.header("Referrer-Policy", "same-origin");
-        String origin = request.header("Origin");
-        boolean writes = !List.of("GET", "HEAD").contains(request.method().name());
-        if (writes && origin != null && !origin.replaceFirst("^https?://", "").equals(request.host())) {
-            throw new Refused(403, List.of(new Problem("", origin, "Only Longsummer's own pages may write here.",
-                    "Open the page from this address and send it again.")));
-        }
     }
 }

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.longsummer.access.Reach;
 import org.longsummer.chain.condition.Condition;
 import org.longsummer.chain.condition.State;
 import org.longsummer.chain.condition.Wording;
@@ -70,14 +71,15 @@ final class YardApi {
         YardFilter filter = narrowed(place, request, since);
         int page = Reader.page(request);
         int found = store.standings().count(filter);
-        List<Depot> depots = store.depots().all();
-        request.json(new YardView(store.units().count(), found, page, Math.max(1, (found + ROWS - 1) / ROWS), since.toString(),
+        Reach reach = Asking.of(request).reach();
+        List<Depot> depots = store.depots().all(reach);
+        request.json(new YardView(store.units().count(reach), found, page, Math.max(1, (found + ROWS - 1) / ROWS), since.toString(),
                 sentences(place, since), depots.stream().map(Depot::name).toList(), conditions(),
                 rows(store.standings().page(filter, order(request), (page - 1) * ROWS, ROWS), depots)));
     }
 
     private YardFilter place(Context request) {
-        YardFilter filter = YardFilter.ALL;
+        YardFilter filter = Asking.of(request).yard();
         Optional<String> depot = Reader.text(request, "depot");
         Optional<String> text = Reader.text(request, "text");
         filter = depot.isPresent() ? filter.inDepot(depot.get()) : filter;

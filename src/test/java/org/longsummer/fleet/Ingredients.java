@@ -69,6 +69,7 @@ class Ingredients {
             new Row("a share for unrecognised mistakes", v -> v, "-", "MISTAKES"),
             new Row("run-hour clock", v -> v, "-", "RUN_HOUR_CLOCK"),
             new Row("same-day rule", v -> v, "-", "SAME_DAY"),
+            new Row("this unit's own scatter", v -> v, "-", "SCATTER"),
             Row.of("looks at filter and coils", Ingredients::withoutLooks),
             box("run capacitor", Field.CAPACITOR),
             box("room air", Field.ROOM_DRY_BULB),

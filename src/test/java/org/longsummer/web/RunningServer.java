@@ -23,10 +23,14 @@ final class RunningServer implements AutoCloseable {
     private static final ObjectMapper JSON = new ObjectMapper();
 
     final Store store;
-    private final WebServer server;
+    final WebServer server;
     private final HttpClient client = HttpClient.newHttpClient();
 
     RunningServer(Clock clock) {
+        this(clock, Front.LOCAL);
+    }
+
+    RunningServer(Clock clock, Front front) {
         try {
             Path directory = Files.createTempDirectory("longsummer-test");
             directory.toFile().deleteOnExit();
@@ -34,7 +38,7 @@ final class RunningServer implements AutoCloseable {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        server = new WebServer(store, clock, DemoFleet::load).start("127.0.0.1", 0);
+        server = new WebServer(store, clock, DemoFleet::load, front).start("127.0.0.1", 0);
     }
 
     String address(String path) {

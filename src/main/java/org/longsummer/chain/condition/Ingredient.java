@@ -9,5 +9,7 @@ enum Ingredient {
     /** Faults grow by the calendar, in winter as in summer. */
     RUN_HOUR_CLOCK,
     /** Readings of one day are taken as independent witnesses. */
-    SAME_DAY
+    SAME_DAY,
+    /** Readings scatter as instruments and model allow for, whatever this unit's have done. */
+    SCATTER
 }

@@ -24,7 +24,7 @@ import org.longsummer.science.uncertainty.Uncertain;
 /** Turns the weighed histories of a unit into a verdict. */
 final class Judge {
     private static final double ACT_ABOVE = 0.33;
-    private static final double DRIFTING_BELOW = 0.50;
+    private static final double DRIFTING_ABOVE = 0.50;
     /** Odds of a fault must have grown this many times by what was read. */
     private static final double LEAST_EVIDENCE = 2;
     private static final double LN_CAPACITY_LIMIT = Math.log(0.90);
@@ -117,12 +117,14 @@ final class Judge {
     private Verdict verdict(Departure departure, List<Finding> findings, boolean retake, Optional<BeforeAfter> change) {
         double[] weights = new double[Condition.OTHER.ordinal() + 1];
         double impact = 0;
+        double noticeable = 0;
         for (Trajectory t : weighing.lattice.trajectories()) {
             weights[t.condition().ordinal()] += t.weight;
             impact += t.weight * impact(t);
+            noticeable += weighing.isNoticeable(t) ? t.weight : 0;
         }
         Probabilities probabilities = Probabilities.of(weights);
-        State state = state(probabilities.of(Condition.NONE), impact, retake);
+        State state = state(probabilities.of(Condition.NONE), noticeable, impact, retake);
         Condition condition = screening.compressorOff() ? Condition.NOT_COOLING
                 : state == State.ACT || state == State.DRIFTING ? probabilities.likeliestFault() : Condition.NONE;
         boolean asks = trail.isPresent() && !screening.compressorOff();
@@ -133,8 +135,11 @@ final class Judge {
                 weighing.faultEffect(Channel.SPLIT), weighing.faultEffect(Channel.AMPS), weighing.lattice.beliefs(), known.closing());
     }
 
-    /** Time alone makes a fault likelier and is no reason to call one: readings must have raised its odds. */
-    private State state(double sound, double impact, boolean retake) {
+    /**
+     * Time alone makes a fault likelier and is no reason to call one: readings must have raised its odds. Nor is one that costs next to
+     * nothing yet, such as the new dirt on a coil just cleaned.
+     */
+    private State state(double sound, double noticeable, double impact, boolean retake) {
         if (screening.compressorOff()) {
             return State.ACT;
         }
@@ -144,7 +149,7 @@ final class Judge {
         if (weighing.lattice.evidenceOfFault(sound) < LEAST_EVIDENCE) {
             return State.STEADY;
         }
-        return impact > ACT_ABOVE ? State.ACT : sound < DRIFTING_BELOW ? State.DRIFTING : State.STEADY;
+        return impact > ACT_ABOVE ? State.ACT : noticeable > DRIFTING_ABOVE ? State.DRIFTING : State.STEADY;
     }
 
     private EvaporatorPart evaporatorPart() {

@@ -126,10 +126,10 @@ final class Lattice {
             double begun = parent.carried * fault.hazard() * piece;
             for (int i = 0; i < RATES.length; i++) {
                 born.add(new Trajectory(fault, RATES[i], onset, Math.min(Trajectory.MOST_SEVERE, RATES[i] * since),
-                        begun * (1 - STEP_SHARE) * RATE_SHARES[i], parent.mean));
+                        begun * (1 - STEP_SHARE) * RATE_SHARES[i], parent.mean).scatteringLike(parent));
             }
             for (double step : STEPS) {
-                born.add(new Trajectory(fault, 0, onset, step, begun * STEP_SHARE / STEPS.length, parent.mean));
+                born.add(new Trajectory(fault, 0, onset, step, begun * STEP_SHARE / STEPS.length, parent.mean).scatteringLike(parent));
             }
         }
     }
@@ -141,7 +141,7 @@ final class Lattice {
             if (t.fault != null && cures(done, t.fault)) {
                 t.severity = 0;
                 if (t.rate == 0 || !t.fault.isDirt()) {
-                    trajectories.set(i, new Trajectory(null, 0, t.onset, 0, t.carried, t.mean));
+                    trajectories.set(i, new Trajectory(null, 0, t.onset, 0, t.carried, t.mean).scatteringLike(t));
                 }
             }
         }

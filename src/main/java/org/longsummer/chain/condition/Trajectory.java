@@ -14,6 +14,9 @@ final class Trajectory {
     final long onset;
     /** Means of the states of the unit's baseline, sound; may be shared with the history it branched from, so never moved in place. */
     double[] mean;
+    /** How widely split and amps scatter, by this history. */
+    Scatter splitScatter = Scatter.FORESEEN;
+    Scatter ampsScatter = Scatter.FORESEEN;
     /** What the sound unit would show on each channel at the visit in hand, by this history's mean. */
     double[] sound;
     /** What its fault does to split and amps at the visit in hand, ln. */
@@ -41,7 +44,14 @@ final class Trajectory {
     Trajectory copy() {
         Trajectory copy = new Trajectory(fault, rate, onset, severity, carried, mean.clone());
         copy.weight = weight;
-        return copy;
+        return copy.scatteringLike(this);
+    }
+
+    /** This history, which branched from another, with what that one knew of the readings' scatter. */
+    Trajectory scatteringLike(Trajectory other) {
+        splitScatter = other.splitScatter;
+        ampsScatter = other.ampsScatter;
+        return this;
     }
 
     boolean isSound() {

@@ -19,6 +19,7 @@ final class Weighing {
     private static final double SIGNATURE_U = 0.18;
     /** Far below any density that counts; keeps a sum of shares above nothing where all of them would vanish. */
     private static final double NOTHING_IS_IMPOSSIBLE = 1e-200;
+    private static final double NOTICEABLE = 0.02;
     /** Iced coils tell of the ice: by channel, the variance with which their departures count. */
     private static final double[] ICED_VARIANCE = {0.09, 0.004, 0.02, 0};
 
@@ -34,14 +35,17 @@ final class Weighing {
     private final SharedKalmanFilter.Foresight foresight;
     private final double[][] predicted;
     private final double[][] evidenceNoise;
-
+    /** Variance of split and amps that is new at this visit: their own noise, and the model's on this day. */
+    private final double[] anew;
     private final boolean learns;
+    private final boolean learnsScatter;
     /** Share of readings that are a mistake nobody recognised. */
     final double mistakes;
 
     Weighing(Lattice lattice, UnitBaseline baseline, Looks looks, Expectation expectation, Observation observation,
             Set<Ingredient> without) {
         learns = !without.contains(Ingredient.UNIT_BASELINE);
+        learnsScatter = !without.contains(Ingredient.SCATTER);
         mistakes = without.contains(Ingredient.MISTAKES) ? 0 : Mistakes.SHARE;
         this.lattice = lattice;
         this.baseline = baseline;
@@ -57,6 +61,8 @@ final class Weighing {
         evidenceNoise = without.contains(Ingredient.SAME_DAY) ? observation.noise() : baseline.asEvidence(observation.noise());
         foresight = baseline.foresee(design, evidenceNoise);
         predicted = foresight.predicted();
+        anew = new double[] {evidenceNoise[S][S] + baseline.dayVariance(Channel.SPLIT),
+            evidenceNoise[A][A] + baseline.dayVariance(Channel.AMPS)};
         load[S] = looks.filterAge().lnSplit();
         load[A] = looks.filterAge().lnAmps();
         lnLoadCapacity = looks.filterAge().lnCapacity();
@@ -74,16 +80,29 @@ final class Weighing {
             square += t.weight * value * value;
         }
         double spread = Math.max(0, square - mean * mean);
-        double variance = predicted[c][c] - evidenceNoise[c][c] + observation.noise()[c][c];
-        return new Uncertain(mean, Math.sqrt(variance + spread));
+        return new Uncertain(mean, Math.sqrt(ofOneReading(c) + spread));
     }
 
     /** The lines of {@link #soundUnit}'s uncertainty. */
     Budget budget(Channel channel, Uncertain sound) {
         int c = channel.ordinal();
-        double variance = predicted[c][c] - evidenceNoise[c][c] + observation.noise()[c][c];
-        double spread = sound.standardUncertainty() * sound.standardUncertainty() - variance;
-        return ExpectationBudget.of(channel, expectation, baseline, design[c], spread);
+        double spread = sound.standardUncertainty() * sound.standardUncertainty() - ofOneReading(c);
+        return ExpectationBudget.of(channel, expectation, baseline, design[c], scatter(c), spread);
+    }
+
+    /** Foreseen variance of one reading by itself, repeated on one day or not, by how this unit's readings scatter. */
+    private double ofOneReading(int c) {
+        double repeated = evidenceNoise[c][c] - observation.noise()[c][c];
+        return predicted[c][c] - repeated + (c <= A ? (scatter(c) - 1) * (anew[c] - repeated) : 0);
+    }
+
+    /** How widely the readings scatter, over all histories: ratio of variances. */
+    private double scatter(int c) {
+        double ratio = 0;
+        for (Trajectory t : lattice.trajectories()) {
+            ratio += t.weight * (c == S ? t.splitScatter : t.ampsScatter).ratio();
+        }
+        return ratio;
     }
 
     /**
@@ -122,6 +141,11 @@ final class Weighing {
         return new Uncertain(mean, Math.sqrt(Math.max(0, square - mean * mean)));
     }
 
+    /** A fault that takes a fiftieth of the capacity, or moves the amps by as much: below that no owner and hardly a meter can tell. */
+    boolean isNoticeable(Trajectory t) {
+        return !t.isSound() && Math.max(Math.abs(signatures[t.fault.ordinal()].lnCapacity(t.severity)), Math.abs(effect(t, A))) > NOTICEABLE;
+    }
+
     double lnCapacity(Trajectory t) {
         return lnLoadCapacity + (t.fault == null ? 0 : signatures[t.fault.ordinal()].lnCapacity(t.severity));
     }
@@ -152,20 +176,33 @@ final class Weighing {
 
     /** Density of one channel's departure under one history. */
     double single(Trajectory t, int channel) {
-        double variance = predicted[channel][channel] + extra(t, channel);
+        double variance = variance(t, channel);
         double e = surprise(t, channel);
         return Math.exp(-0.5 * e * e / variance) / Math.sqrt(2 * Math.PI * variance) + NOTHING_IS_IMPOSSIBLE;
     }
 
+    /** Split and amps share errors of humidity and weather: their correlation stays when they scatter otherwise than foreseen. */
     private double both(Trajectory t) {
-        double a = predicted[S][S] + extra(t, S);
-        double b = predicted[S][A];
-        double c = predicted[A][A] + extra(t, A);
+        double a = foreseen(t, S);
+        double c = foreseen(t, A);
+        double b = predicted[S][A] * Math.sqrt(a * c / (predicted[S][S] * predicted[A][A]));
+        a += extra(t, S);
+        c += extra(t, A);
         double determinant = a * c - b * b;
         double x = surprise(t, S);
         double y = surprise(t, A);
         double quadratic = (c * x * x - 2 * b * x * y + a * y * y) / determinant;
         return Math.exp(-0.5 * quadratic) / (2 * Math.PI * Math.sqrt(determinant)) + NOTHING_IS_IMPOSSIBLE;
+    }
+
+    private double variance(Trajectory t, int channel) {
+        return foreseen(t, channel) + extra(t, channel);
+    }
+
+    /** Foreseen variance of a channel by how the readings scatter under one history. */
+    private double foreseen(Trajectory t, int channel) {
+        return channel > A ? predicted[channel][channel]
+                : predicted[channel][channel] + ((channel == S ? t.splitScatter : t.ampsScatter).ratio() - 1) * anew[channel];
     }
 
     private double extra(Trajectory t, int channel) {
@@ -188,12 +225,28 @@ final class Weighing {
                 double variance = predicted[made[k]][made[k]];
                 add(moved, gain[k], t.honest * (variance / (variance + extra(t, made[k]))) * surprise(t, made[k]));
             }
+            learnScatter(t);
             add(moved, t.mean, 1);
             t.mean = moved;
         }
         if (!expectation.screening().visit().icedCoil()) {
             baseline.accept(step, design, made);
         }
+    }
+
+    private void learnScatter(Trajectory t) {
+        if (learnsScatter && observation.present()[S]) {
+            t.splitScatter = scatterAfter(t, S, t.splitScatter);
+        }
+        if (learnsScatter && observation.present()[A]) {
+            t.ampsScatter = scatterAfter(t, A, t.ampsScatter);
+        }
+    }
+
+    private Scatter scatterAfter(Trajectory t, int channel, Scatter before) {
+        double variance = variance(t, channel);
+        double e = surprise(t, channel);
+        return before.after(before.ratio() * anew[channel] / variance, e * e / variance, t.honest);
     }
 
     /** Rows for columns, so that what is added up lies side by side. */

@@ -26,16 +26,18 @@ public final class ExpectationBudget {
     /**
      * @param channel split or amps
      * @param design the channel's row of {@link UnitBaseline#design}
+     * @param scatter variance of this unit's readings over what instruments and model allow for, as learned so far
      * @param histories variance of the sound unit's value over the fault histories, ln²
      */
-    public static Budget of(Channel channel, Expectation expectation, UnitBaseline baseline, double[] design, double histories) {
+    public static Budget of(Channel channel, Expectation expectation, UnitBaseline baseline, double[] design, double scatter,
+            double histories) {
         boolean split = channel == Channel.SPLIT;
         ExpectationBudget budget = new ExpectationBudget(baseline, design);
         double day = budget.share(split ? UnitBaseline.DAY_SPLIT : UnitBaseline.DAY_AMPS);
         double instruments = budget.share(split ? UnitBaseline.TECHNICIAN_SPLIT : UnitBaseline.TECHNICIAN_AMPS);
         double own = budget.share(split ? SPLIT_OWN : AMPS_OWN);
         double ofClass = Math.min(own, square(baseline.fromClass(channel, design)));
-        List<Component> lines = visitLines(split ? expectation.splitComponents() : expectation.ampsComponents(), day);
+        List<Component> lines = visitLines(split ? expectation.splitComponents() : expectation.ampsComponents(), day, scatter);
         lines.add(line("units of this class and plate, as known at the first visit", Source.CLASS, ofClass));
         lines.add(line("this unit's own level and slope, as learned so far", Source.UNIT, own - ofClass));
         lines.add(line("the technician's instruments this season", Source.INSTRUMENT, instruments));
@@ -62,8 +64,8 @@ public final class ExpectationBudget {
         return Math.max(0, sum);
     }
 
-    /** A day whose model error was partly seen at an earlier reading of that day leaves less of it. */
-    private static List<Component> visitLines(List<Component> fresh, double day) {
+    /** A day whose model error was partly seen at an earlier reading leaves less of it; a unit whose readings scatter more has more of all. */
+    private static List<Component> visitLines(List<Component> fresh, double day, double scatter) {
         double model = 0;
         for (Component line : fresh) {
             model += line.source() == Source.MODEL ? square(line.contribution()) : 0;
@@ -71,8 +73,8 @@ public final class ExpectationBudget {
         double left = model > 0 ? Math.sqrt(day / model) : 0;
         List<Component> lines = new ArrayList<>(fresh.size() + 4);
         for (Component line : fresh) {
-            lines.add(line.source() == Source.MODEL
-                    ? new Component(line.name(), line.source(), line.standardUncertainty(), line.unit(), line.sensitivity() * left) : line);
+            double times = Math.sqrt(scatter) * (line.source() == Source.MODEL ? left : 1);
+            lines.add(new Component(line.name(), line.source(), line.standardUncertainty() * times, line.unit(), line.sensitivity()));
         }
         return lines;
     }

@@ -191,6 +191,12 @@ public final class UnitBaseline {
                 expectation.surroundings().returnAir().dryBulb().fahrenheit(), expectation.surroundings().sunHeight());
     }
 
+    /** Variance of the model's error on this day, as far as it is not known yet: of split or amps, ln². */
+    public double dayVariance(Channel channel) {
+        int state = channel == Channel.SPLIT ? DAY_SPLIT : DAY_AMPS;
+        return filter.covariance(state, state);
+    }
+
     /** Covariance of two states. */
     double covariance(int i, int j) {
         return filter.covariance(i, j);

@@ -119,6 +119,16 @@ class HistoryLawTest {
         assertTrue(none(verdicts.get(7)) > 0.7, "sound again: " + none(verdicts.get(7)));
     }
 
+    /** Three weeks after the cleaning, showing what it should: the new dirt that is to be expected is no reason to call anybody. */
+    @Test
+    void aCleanedUnitThatReadsAsItShouldIsSteady() {
+        List<Visit> visits = dirty(Work.CONDENSER_COIL, true);
+        visits.add(next(7).asExpected(UNIT, 0.04, 0.005).visit("f", UNIT));
+        List<Verdict> verdicts = judge(UNIT, visits);
+        assertNotEquals(State.STEADY, verdicts.get(6).state());
+        verdicts.subList(7, 9).forEach(verdict -> assertEquals(State.STEADY, verdict.state(), verdict.visit().id()));
+    }
+
     /** What survives the cleaning was not dirt. */
     @Test
     void aDepartureThatSurvivesTheCleaningSpeaksAgainstDirt() {
@@ -245,6 +255,26 @@ class HistoryLawTest {
         double large = none(judge(old, List.of(next(0).asExpected(old, 0.05, 0.28).visit("large", old))).get(0));
         assertEquals(usual, small, 0.02);
         assertTrue(large < usual - 0.1, usual + " then " + large);
+    }
+
+    private static double uncertaintyAfter(double spread) {
+        Random random = new Random(12);
+        List<Visit> visits = new ArrayList<>();
+        for (int i = 0; i < 25; i++) {
+            visits.add(next(i).asExpected(UNIT, 0.04 + spread * 0.07 * random.nextGaussian(), spread * 0.02 * random.nextGaussian())
+                    .visit("s" + (1000 + i), UNIT));
+        }
+        List<Verdict> verdicts = judge(UNIT, visits);
+        return verdicts.get(24).departure().expectedAmps().orElseThrow().standardUncertainty().amperes();
+    }
+
+    /** A team that reads closely is believed more, one whose readings scatter less. */
+    @Test
+    void theScatterOfTheReadingsIsLearned() {
+        double close = uncertaintyAfter(0.3);
+        double usual = uncertaintyAfter(1);
+        double wide = uncertaintyAfter(1.8);
+        assertTrue(close < 0.85 * usual && usual < 0.9 * wide, close + ", " + usual + ", " + wide);
     }
 
     /** No visit makes a broken sum: odd but possible readings of every kind. */

@@ -52,6 +52,8 @@ final class NaiveMixture {
         double[] mean;
         double[][] covariance;
         double honest;
+        final double[] scatter = {1, 1};
+        final double[] freedom = {12.5, 12.5};
 
         Hypothesis(Fault fault, double rate, double severity, double weight, double[] mean, double[][] covariance) {
             this.fault = fault;
@@ -60,6 +62,12 @@ final class NaiveMixture {
             this.weight = weight;
             this.mean = mean.clone();
             this.covariance = copy(covariance);
+        }
+
+        Hypothesis bornOf(Hypothesis parent) {
+            System.arraycopy(parent.scatter, 0, scatter, 0, 2);
+            System.arraycopy(parent.freedom, 0, freedom, 0, 2);
+            return this;
         }
 
         boolean isSound() {
@@ -143,8 +151,9 @@ final class NaiveMixture {
                             double rate = new double[] {0.3, 0.6, 1.2, 2.4}[i];
                             double share = new double[] {0.25, 0.35, 0.30, 0.10}[i];
                             double step = new double[] {0.35, 0.7, 1.1, 1.6}[i];
-                            born.add(new Hypothesis(fault, rate, Math.min(1.6, rate * since), onset * 0.75 * share, h.mean, h.covariance));
-                            born.add(new Hypothesis(fault, 0, step, onset * 0.25 / 4, h.mean, h.covariance));
+                            born.add(new Hypothesis(fault, rate, Math.min(1.6, rate * since), onset * 0.75 * share, h.mean, h.covariance)
+                                    .bornOf(h));
+                            born.add(new Hypothesis(fault, 0, step, onset * 0.25 / 4, h.mean, h.covariance).bornOf(h));
                         }
                     }
                 }
@@ -258,15 +267,39 @@ final class NaiveMixture {
 
     /** Density of split and amps: that of amps times that of split given amps. */
     private double departures(Hypothesis h, Observation o, double[][] design, double[][] noise, double[] effect) {
-        double s = foreseen(h, design, noise, 0, 0) + Math.pow(SIGNATURE_U * effect[0], 2);
-        double a = foreseen(h, design, noise, 1, 1) + Math.pow(SIGNATURE_U * effect[1], 2);
-        double both = foreseen(h, design, noise, 0, 1);
+        double split = foreseen(h, design, noise, 0, 0) + (h.scatter[0] - 1) * anew(h, noise, 0);
+        double amps = foreseen(h, design, noise, 1, 1) + (h.scatter[1] - 1) * anew(h, noise, 1);
+        double correlation = foreseen(h, design, noise, 0, 1)
+                / Math.sqrt(foreseen(h, design, noise, 0, 0) * foreseen(h, design, noise, 1, 1));
+        double both = correlation * Math.sqrt(split * amps);
+        double s = split + Math.pow(SIGNATURE_U * effect[0], 2);
+        double a = amps + Math.pow(SIGNATURE_U * effect[1], 2);
         double x = surprise(h, o, design, effect, 0);
         double y = surprise(h, o, design, effect, 1);
         if (o.present()[0] && o.present()[1]) {
             return normal(y, a) * normal(x - both / a * y, s - both * both / a);
         }
         return o.present()[0] ? normal(x, s) : o.present()[1] ? normal(y, a) : 1;
+    }
+
+    /** What is new at a visit: the readings' noise and the day's own error of the model (states 4 and 5). */
+    private static double anew(Hypothesis h, double[][] noise, int c) {
+        return noise[c][c] + h.covariance[4 + c][4 + c];
+    }
+
+    private void rescatter(Hypothesis h, Observation o, double[][] design, double[][] noise, double[] effect) {
+        for (int c = 0; c < 2; c++) {
+            if (o.present()[c]) {
+                double own = h.scatter[c] * anew(h, noise, c);
+                double variance = foreseen(h, design, noise, c, c) - anew(h, noise, c) + own + Math.pow(SIGNATURE_U * effect[c], 2);
+                double share = own / variance;
+                double square = Math.min(9, Math.pow(surprise(h, o, design, effect, c), 2) / variance);
+                double counts = h.honest * share * share;
+                h.scatter[c] *= 1 + h.honest * share * (square - 1) / (h.freedom[c] + counts);
+                h.scatter[c] = Math.max(0.4, Math.min(6, h.scatter[c]));
+                h.freedom[c] = Math.min(40, h.freedom[c] + counts);
+            }
+        }
     }
 
     private double side(Hypothesis h, Observation o, double[][] design, double[][] noise, double[] effect, Screening screening) {
@@ -307,6 +340,7 @@ final class NaiveMixture {
             double own = foreseen[k][k];
             surprise[k] = h.honest * own / (own + Math.pow(SIGNATURE_U * effect[made[k]], 2)) * surprise(h, o, design, effect, made[k]);
         }
+        rescatter(h, o, design, noise, effect);
         for (int i = 0; i < n; i++) {
             h.mean[i] += dot(gain[i], surprise);
         }
@@ -352,7 +386,7 @@ final class NaiveMixture {
             if (cured) {
                 h.severity = 0;
             }
-            after.add(cured && (h.rate == 0 || h.fault == Fault.CAPACITOR) ? new Hypothesis(null, 0, 0, h.weight, h.mean, h.covariance) : h);
+            after.add(cured && (h.rate == 0 || h.fault == Fault.CAPACITOR) ? new Hypothesis(null, 0, 0, h.weight, h.mean, h.covariance).bornOf(h) : h);
         }
         hypotheses.clear();
         hypotheses.addAll(after);
