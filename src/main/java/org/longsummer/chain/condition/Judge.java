@@ -30,8 +30,8 @@ final class Judge {
     private static final double LN_CAPACITY_LIMIT = Math.log(0.90);
     private static final double LN_AMPS_LIMIT = Math.log(1.10);
     private static final double LIMIT_U = 0.012;
-    /** Less than half of the last digit beside one lies beyond this many standard deviations. */
-    private static final double SHOWN = 8.5;
+    /** What lies beyond this many standard deviations, less than 2e-12, is shown nowhere. */
+    private static final double SHOWN = 7;
     /** A runner-up is named from here on. */
     private static final double RUNNER_UP = 0.15;
 
@@ -184,7 +184,7 @@ final class Judge {
         return 1 - (1 - weak) * (1 - hungry);
     }
 
-    /** Of a standard normal variable below x; beyond what a sum with one can show, it is not worked out. */
+    /** Of a standard normal variable below x; beyond what is ever shown, it is not worked out. */
     private static double share(double x) {
         return x < -SHOWN ? 0 : x > SHOWN ? 1 : Normal.cumulative(x);
     }
