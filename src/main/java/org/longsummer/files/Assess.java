@@ -37,6 +37,11 @@ public final class Assess {
      */
     public static void run(Path unitsFile, Path visitsFile, Optional<Path> pricesFile, Path out, Findings findings, Progress progress)
             throws FileRefused, IOException {
+        run(unitsFile, visitsFile, pricesFile, out, Runtime.getRuntime().availableProcessors(), findings, progress);
+    }
+
+    static void run(Path unitsFile, Path visitsFile, Optional<Path> pricesFile, Path out, int workers, Findings findings, Progress progress)
+            throws FileRefused, IOException {
         TreeMap<String, Unit> fleet = new TreeMap<>();
         UnitsFile.read(unitsFile, id -> Optional.empty(), findings).forEach((id, unit) -> fleet.put(id, unit.unit()));
         boolean unitsAreSound = findings.count() == 0;
@@ -49,13 +54,12 @@ public final class Assess {
             });
             Optional<PriceList> prices = pricesFile.isPresent() ? Optional.of(PricesFile.read(pricesFile.get(), findings)) : Optional.empty();
             findings.refuseIfAny();
-            judge(List.copyOf(fleet.values()), visits, prices, out, progress);
+            judge(List.copyOf(fleet.values()), visits, prices, out, workers, progress);
         }
     }
 
-    private static void judge(List<Unit> units, PackedVisits visits, Optional<PriceList> prices, Path out, Progress progress)
-            throws IOException {
-        int workers = Runtime.getRuntime().availableProcessors();
+    private static void judge(List<Unit> units, PackedVisits visits, Optional<PriceList> prices, Path out, int workers,
+            Progress progress) throws IOException {
         try (FleetAssessment assessment = new FleetAssessment(units, visits, workers, progress)) {
             Closings closings = assessment.learn();
             write(out, bytes -> {
