@@ -39,7 +39,7 @@ public final class Assessment {
         return judge(new History(unit, true), visits, closings);
     }
 
-    /** Like {@link #ofUnit}, without the reasons and the next best reading: several times quicker, for long lists. */
+    /** Like {@link #ofUnit}, without the reasons, the lines of the budgets and the next best reading: several times quicker, for long lists. */
     public static List<Verdict> briefly(Unit unit, List<Visit> visits, Closings closings) {
         return judge(new History(unit, false), visits, closings);
     }

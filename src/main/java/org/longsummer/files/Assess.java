@@ -1,26 +1,23 @@
 package org.longsummer.files;
 
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Consumer;
-import org.longsummer.chain.Assessment;
+import java.util.TreeMap;
 import org.longsummer.chain.FleetProspects;
-import org.longsummer.chain.UnitProspects;
+import org.longsummer.chain.learning.Closings;
 import org.longsummer.chain.outlook.LifeCurve;
 import org.longsummer.chain.season.SeasonClock;
 import org.longsummer.chain.visit.Unit;
-import org.longsummer.chain.visit.Visit;
 import org.longsummer.chain.weighing.PriceKey;
 import org.longsummer.chain.weighing.PriceList;
-import org.longsummer.store.FleetUnit;
 
 /** Files in, verdicts out, without a store. */
 public final class Assess {
@@ -40,23 +37,36 @@ public final class Assess {
      */
     public static void run(Path unitsFile, Path visitsFile, Optional<Path> pricesFile, Path out, Findings findings, Progress progress)
             throws FileRefused, IOException {
-        Map<String, FleetUnit> fleet = UnitsFile.read(unitsFile, id -> Optional.empty(), findings);
-        List<Visit> visits = new ArrayList<>();
+        run(unitsFile, visitsFile, pricesFile, out, Runtime.getRuntime().availableProcessors(), findings, progress);
+    }
+
+    static void run(Path unitsFile, Path visitsFile, Optional<Path> pricesFile, Path out, int workers, Findings findings, Progress progress)
+            throws FileRefused, IOException {
+        TreeMap<String, Unit> fleet = new TreeMap<>();
+        UnitsFile.read(unitsFile, id -> Optional.empty(), findings).forEach((id, unit) -> fleet.put(id, unit.unit()));
         boolean unitsAreSound = findings.count() == 0;
-        VisitsFile.read(visitsFile, id -> !unitsAreSound || fleet.containsKey(id), findings, visit -> {
-            visits.add(visit);
-            progress.step("visits read");
-        });
-        Optional<PriceList> prices = pricesFile.isPresent() ? Optional.of(PricesFile.read(pricesFile.get(), findings)) : Optional.empty();
-        findings.refuseIfAny();
-        Map<String, Unit> units = new HashMap<>();
-        fleet.forEach((id, unit) -> units.put(id, unit.unit()));
-        FleetProspects fleetProspects = prospects(prices);
-        Map<String, UnitProspects> prospects = new HashMap<>();
-        write(out, prices.isPresent(), file -> Assessment.ofFleet(units, visits, verdict -> {
-            file.add(prospects.computeIfAbsent(verdict.visit().unitId(), id -> fleetProspects.of(units.get(id))).after(verdict));
-            progress.step("visits judged");
-        }));
+        Map<String, Integer> numbers = new HashMap<>();
+        fleet.keySet().forEach(id -> numbers.put(id, numbers.size()));
+        try (PackedVisits visits = new PackedVisits()) {
+            VisitsFile.read(visitsFile, id -> !unitsAreSound || numbers.containsKey(id), findings, visit -> {
+                visits.add(visit, numbers.getOrDefault(visit.unitId(), 0));
+                progress.step("visits read");
+            });
+            Optional<PriceList> prices = pricesFile.isPresent() ? Optional.of(PricesFile.read(pricesFile.get(), findings)) : Optional.empty();
+            findings.refuseIfAny();
+            judge(List.copyOf(fleet.values()), visits, prices, out, workers, progress);
+        }
+    }
+
+    private static void judge(List<Unit> units, PackedVisits visits, Optional<PriceList> prices, Path out, int workers,
+            Progress progress) throws IOException {
+        try (FleetAssessment assessment = new FleetAssessment(units, visits, workers, progress)) {
+            Closings closings = assessment.learn();
+            write(out, bytes -> {
+                bytes.write(VerdictRows.header(prices.isPresent()));
+                assessment.judge(closings, () -> prospects(prices), prices.isPresent(), bytes);
+            });
+        }
     }
 
     private static FleetProspects prospects(Optional<PriceList> prices) {
@@ -64,18 +74,22 @@ public final class Assess {
         return new FleetProspects(isHired ? LifeCurve.RENTAL : LifeCurve.PRIVATE, SeasonClock.NORTHERN, prices);
     }
 
+    private interface Content {
+        void into(OutputStream out) throws IOException;
+    }
+
     /** Writes a file that is there whole or not at all; what is no plain file, such as a pipe, is written as it is. */
-    private static void write(Path out, boolean withAdvice, Consumer<VerdictsFile> rows) throws IOException {
+    private static void write(Path out, Content content) throws IOException {
         if (Files.exists(out) && !Files.isRegularFile(out)) {
-            try (VerdictsFile file = new VerdictsFile(out, withAdvice)) {
-                rows.accept(file);
+            try (OutputStream bytes = Files.newOutputStream(out)) {
+                content.into(bytes);
             }
             return;
         }
         Path unfinished = out.resolveSibling(out.getFileName() + ".part");
         try {
-            try (VerdictsFile file = new VerdictsFile(unfinished, withAdvice)) {
-                rows.accept(file);
+            try (OutputStream bytes = Files.newOutputStream(unfinished)) {
+                content.into(bytes);
             }
             moveInto(unfinished, out);
         } finally {

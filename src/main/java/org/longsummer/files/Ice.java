@@ -13,6 +13,9 @@ final class Ice {
     private Ice() {}
 
     static boolean isMentioned(String note) {
+        if (note.isEmpty()) {
+            return false;
+        }
         return MENTIONED.matcher(NOT_MEANT.matcher(note.toLowerCase(Locale.ROOT)).replaceAll(" ")).find();
     }
 }

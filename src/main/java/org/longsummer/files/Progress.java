@@ -11,4 +11,11 @@ public interface Progress {
      * @param what in the plural, with what was done to it, such as {@code visits read}
      */
     void step(String what);
+
+    /** So many more of something are done. */
+    default void steps(String what, int count) {
+        for (int i = 0; i < count; i++) {
+            step(what);
+        }
+    }
 }

@@ -3,6 +3,7 @@ package org.longsummer.files;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
@@ -16,8 +17,12 @@ import org.longsummer.quantity.Temperature;
 final class Row {
     private static final Pattern NUMBER = Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d{1,3})?");
     private static final Pattern DECIMAL_COMMA = Pattern.compile("[+-]?\\d*,\\d+");
+    /** So many characters surely fit an int. */
+    private static final int SHORT = 9;
+    private static final double[] POWERS_OF_TEN = {1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8};
     /** No meter shows as much; it would only be a mistyped text. */
     private static final double LARGEST = 1e9;
+    private static final int USUAL_MOMENT_LENGTH = 25;
 
     private final String file;
     private final long number;
@@ -96,13 +101,37 @@ final class Row {
     }
 
     private Optional<Double> decimal(String text) {
-        String plain = asTyped ? text.replace('\u2212', '-').replace("\u00a0", "").replace(" ", "") : text;
-        String pointed = (decimalCommas || asTyped) && DECIMAL_COMMA.matcher(plain).matches() ? plain.replace(',', '.') : plain;
+        double plain = plain(text);
+        if (plain >= 0) {
+            return Optional.of(plain);
+        }
+        String spaceless = asTyped ? text.replace('\u2212', '-').replace("\u00a0", "").replace(" ", "") : text;
+        String pointed = (decimalCommas || asTyped) && DECIMAL_COMMA.matcher(spaceless).matches() ? spaceless.replace(',', '.') : spaceless;
         if (!NUMBER.matcher(pointed).matches()) {
             return Optional.empty();
         }
         double value = Double.parseDouble(pointed);
         return Math.abs(value) < LARGEST ? Optional.of(value) : Optional.empty();
+    }
+
+    /**
+     * A short number without a sign, as nearly all are; negative when it is no such. Its digits and the power of ten are exact, so that
+     * their quotient is the nearest number there is.
+     */
+    private static double plain(String text) {
+        int length = text.length();
+        int point = text.indexOf('.');
+        int digits = 0;
+        for (int i = 0; i < length; i++) {
+            char c = text.charAt(i);
+            if (c >= '0' && c <= '9') {
+                digits = 10 * digits + c - '0';
+            } else if (i != point) {
+                return -1;
+            }
+        }
+        boolean fits = length <= SHORT && length > (point < 0 ? 0 : 1);
+        return fits ? digits / POWERS_OF_TEN[point < 0 ? 0 : length - 1 - point] : -1;
     }
 
     /** A temperature in whichever of its two columns, {@code _f} or {@code _c}, it was given. */
@@ -178,12 +207,35 @@ final class Row {
         String text = text(column);
         try {
             if (!text.isEmpty()) {
-                return Optional.of(OffsetDateTime.parse(text.replaceFirst("^(\\S{10})\\s+", "$1T")));
+                return Optional.of(USUAL_MOMENT_LENGTH == text.length() && text.charAt(10) == 'T' ? usualMoment(text)
+                        : OffsetDateTime.parse(text.replaceFirst("^(\\S{10})\\s+", "$1T")));
             }
         } catch (DateTimeException e) {
             // named below, with the missing ones
         }
         problem(column, text, "write day, time and offset from UTC, such as 2024-05-11T12:46:00-07:00; without a time a visit cannot be placed");
         return Optional.empty();
+    }
+
+    /** Such as 2024-05-11T12:46:00-07:00: read by place, since a general reader takes longer than all the rest of a row. */
+    private static OffsetDateTime usualMoment(String text) {
+        boolean separated = text.charAt(4) == '-' && text.charAt(7) == '-' && text.charAt(13) == ':' && text.charAt(16) == ':'
+                && text.charAt(22) == ':' && (text.charAt(19) == '+' || text.charAt(19) == '-');
+        int hours = pair(text, 20);
+        int minutes = pair(text, 23);
+        if (!separated || (pair(text, 0) | pair(text, 2) | pair(text, 5) | pair(text, 8) | pair(text, 11) | pair(text, 14) | pair(text, 17)
+                | hours | minutes) < 0) {
+            return OffsetDateTime.parse(text);
+        }
+        int sign = text.charAt(19) == '-' ? -1 : 1;
+        return OffsetDateTime.of(100 * pair(text, 0) + pair(text, 2), pair(text, 5), pair(text, 8), pair(text, 11), pair(text, 14),
+                pair(text, 17), 0, ZoneOffset.ofHoursMinutes(sign * hours, sign * minutes));
+    }
+
+    /** The number of two digits; negative when there are none. */
+    private static int pair(String text, int at) {
+        int tens = text.charAt(at) - '0';
+        int ones = text.charAt(at + 1) - '0';
+        return tens < 0 || tens > 9 || ones < 0 || ones > 9 ? -1 : 10 * tens + ones;
     }
 }

@@ -7,8 +7,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Instant;
-import java.util.HashMap;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
@@ -98,7 +96,7 @@ public final class VisitsFile {
 
     /** Sees that each visit has an id of its own; a file without ids gets ids that are the same each time it is read. */
     private static final class Ids {
-        private final Map<String, Long> rows = new HashMap<>();
+        private final IdsSeen rows = new IdsSeen();
 
         void read(Row row, Predicate<String> isKnown, Consumer<Visit> visits) {
             String unitId = row.words("unit_id");
@@ -113,8 +111,8 @@ public final class VisitsFile {
             if (given.isEmpty()) {
                 return made(unitId + "@" + row.text("visited_at"), row.number());
             }
-            Long earlier = rows.putIfAbsent(given, row.number());
-            if (earlier != null) {
+            long earlier = rows.put(given, row.number());
+            if (earlier > 0) {
                 row.problem("visit_id", given, "row " + earlier + " has the same id; give each visit its own");
             }
             return given;
@@ -122,7 +120,7 @@ public final class VisitsFile {
 
         private String made(String base, long row) {
             String id = base;
-            for (int copy = 2; rows.putIfAbsent(id, row) != null; copy++) {
+            for (int copy = 2; rows.put(id, row) > 0; copy++) {
                 id = base + "#" + copy;
             }
             return id;

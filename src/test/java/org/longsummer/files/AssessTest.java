@@ -7,13 +7,24 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Optional;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.longsummer.chain.Assessment;
+import org.longsummer.chain.FleetProspects;
+import org.longsummer.chain.UnitProspects;
+import org.longsummer.chain.outlook.LifeCurve;
+import org.longsummer.chain.season.SeasonClock;
+import org.longsummer.chain.visit.Unit;
+import org.longsummer.chain.visit.Visit;
 
 class AssessTest {
     private static final Path UNITS = Path.of("src/test/resources/fleet-dev/units.csv");
@@ -39,6 +50,26 @@ class AssessTest {
         List<String> shuffled = rows.subList(1, rows.size());
         Collections.shuffle(shuffled, new Random(3));
         assertEquals(verdicts, assess(Files.write(directory.resolve("visits.csv"), rows)));
+    }
+
+    @Test
+    void manyWorkersSayWhatTheChainSaysOneAfterAnother() throws IOException, FileRefused {
+        List<String> expected = assess(VISITS);
+        TreeMap<String, Unit> units = new TreeMap<>();
+        UnitsFile.read(UNITS, id -> Optional.empty(), new Findings()).forEach((id, unit) -> units.put(id, unit.unit()));
+        List<Visit> visits = new ArrayList<>();
+        VisitsFile.read(VISITS, units::containsKey, new Findings(), visits::add);
+        FleetProspects fleet = new FleetProspects(LifeCurve.RENTAL, SeasonClock.NORTHERN, Optional.empty());
+        Map<String, UnitProspects> prospects = new HashMap<>();
+        VerdictRows rows = new VerdictRows(false);
+        Assessment.ofFleet(units, visits, verdict -> rows.add(prospects.computeIfAbsent(verdict.visit().unitId(),
+                id -> fleet.of(units.get(id))).after(verdict)));
+        assertEquals(expected.subList(1, expected.size()), new String(rows.bytes(), StandardCharsets.UTF_8).lines().toList());
+        for (int workers : new int[] {1, 7}) {
+            Path out = directory.resolve("by-" + workers + ".csv");
+            Assess.run(UNITS, VISITS, Optional.empty(), out, workers, new Findings(), Progress.SILENT);
+            assertEquals(expected, Files.readAllLines(out));
+        }
     }
 
     @Test

@@ -18,6 +18,7 @@ import org.longsummer.chain.visit.Visit;
 import org.longsummer.quantity.Current;
 import org.longsummer.quantity.TemperatureDifference;
 import org.longsummer.science.statistics.Normal;
+import org.longsummer.science.uncertainty.Budget;
 import org.longsummer.science.uncertainty.Uncertain;
 
 /** Turns the weighed histories of a unit into a verdict. */
@@ -29,8 +30,8 @@ final class Judge {
     private static final double LN_CAPACITY_LIMIT = Math.log(0.90);
     private static final double LN_AMPS_LIMIT = Math.log(1.10);
     private static final double LIMIT_U = 0.012;
-    /** Less than half of the last digit beside one lies beyond this many standard deviations. */
-    private static final double SHOWN = 8.5;
+    /** What lies beyond this many standard deviations, less than 2e-12, is shown nowhere. */
+    private static final double SHOWN = 7;
     /** A runner-up is named from here on. */
     private static final double RUNNER_UP = 0.15;
 
@@ -82,14 +83,11 @@ final class Judge {
      * histories do.
      */
     private boolean weigh(List<Finding> findings) {
-        double mistaken = new Mistakes(weighing.observation, visit).logDensity();
+        double bad = weighing.mistakes * new Mistakes(weighing.observation, visit).density();
         for (Trajectory t : weighing.lattice.trajectories()) {
-            double log = weighing.logDepartures(t);
-            double best = weighing.mistakes > 0 ? Math.max(log, mistaken) : log;
-            double good = (1 - weighing.mistakes) * (log < best ? Math.exp(log - best) : 1);
-            double bad = weighing.mistakes * (mistaken < best ? Math.exp(mistaken - best) : 1);
+            double good = (1 - weighing.mistakes) * weighing.departures(t);
             t.honest = good / (good + bad);
-            t.news = best + Math.log(good + bad) + weighing.logSide(t);
+            t.news = (good + bad) * weighing.side(t);
         }
         if (weighing.lattice.honesty() < 0.5) {
             findings.add(new Finding(Mistake.FITS_NOTHING, Field.WHOLE_VISIT, Optional.empty(), true));
@@ -110,14 +108,18 @@ final class Judge {
         boolean judgesAmps = !screening.unit().plate().variableSpeed();
         ExpectedSplit expectedSplit = new ExpectedSplit(new TemperatureDifference(split),
                 new TemperatureDifference(split * soundSplit.standardUncertainty()),
-                weighing.budget(Channel.SPLIT, soundSplit));
+                budget(Channel.SPLIT, soundSplit));
         ExpectedAmps expectedAmps = new ExpectedAmps(new Current(amps), new Current(amps * soundAmps.standardUncertainty()),
-                weighing.budget(Channel.AMPS, soundAmps));
+                budget(Channel.AMPS, soundAmps));
         return new Departure(screening, Optional.of(expectedSplit), judgesAmps ? Optional.of(expectedAmps) : Optional.empty(),
                 o.present()[0] ? Optional.of(new Uncertain(o.values()[0] - soundSplit.value(), soundSplit.standardUncertainty()))
                         : Optional.empty(),
                 o.present()[1] ? Optional.of(new Uncertain(o.values()[1] - soundAmps.value(), soundAmps.standardUncertainty()))
                         : Optional.empty());
+    }
+
+    private Budget budget(Channel channel, Uncertain sound) {
+        return trail.isPresent() ? weighing.budget(channel, sound) : Budget.NOT_KEPT;
     }
 
     private Verdict verdict(Departure departure, List<Finding> findings, boolean retake, Optional<BeforeAfter> change) {
@@ -191,7 +193,7 @@ final class Judge {
         return 1 - (1 - weak) * (1 - hungry);
     }
 
-    /** Of a standard normal variable below x; beyond what a sum with one can show, it is not worked out. */
+    /** Of a standard normal variable below x; beyond what is ever shown, it is not worked out. */
     private static double share(double x) {
         return x < -SHOWN ? 0 : x > SHOWN ? 1 : Normal.cumulative(x);
     }

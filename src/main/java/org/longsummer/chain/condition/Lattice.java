@@ -17,14 +17,9 @@ final class Lattice {
     static final double[] RATE_SHARES = {0.25, 0.35, 0.30, 0.10};
     static final double[] STEPS = {0.35, 0.7, 1.1, 1.6};
     static final double STEP_SHARE = 0.25;
-    private static final double LOG_STEP_SHARE = Math.log(STEP_SHARE / STEPS.length);
-    private static final double[] LOG_RATE_SHARES = new double[RATES.length];
     private static final double HAZARDS;
 
     static {
-        for (int i = 0; i < RATES.length; i++) {
-            LOG_RATE_SHARES[i] = Math.log((1 - STEP_SHARE) * RATE_SHARES[i]);
-        }
         double sum = 0;
         for (Fault fault : Fault.ALL) {
             sum += fault.hazard();
@@ -40,6 +35,9 @@ final class Lattice {
     private static final double LONG_INTERVAL = 0.35;
     private static final double LOG_NEGLIGIBLE = Math.log(1e5);
     private static final int STEPS_PER_UNIT = 10;
+    private static final int STEPS_COUNTED = (int) (LOG_NEGLIGIBLE * STEPS_PER_UNIT) + 1;
+    /** The furthest step's end. */
+    private static final double FURTHEST = Math.exp(-(double) STEPS_COUNTED / STEPS_PER_UNIT);
     /** About so many histories are kept. */
     private static final int MOST = 150;
 
@@ -49,11 +47,11 @@ final class Lattice {
 
     /** A unit at its first visit. */
     Lattice(double[] start, long day) {
-        trajectories.add(new Trajectory(null, 0, day, 0, Math.log(1 - ARRIVES_FAULTY), start));
+        trajectories.add(new Trajectory(null, 0, day, 0, 1 - ARRIVES_FAULTY, start));
         for (Fault fault : Fault.ALL) {
             for (int i = 0; i < ARRIVAL_SEVERITIES.length; i++) {
                 double share = ARRIVES_FAULTY * fault.hazard() / HAZARDS * ARRIVAL_SHARES[i];
-                trajectories.add(new Trajectory(fault, ARRIVAL_RATE, day, ARRIVAL_SEVERITIES[i], Math.log(share), start));
+                trajectories.add(new Trajectory(fault, ARRIVAL_RATE, day, ARRIVAL_SEVERITIES[i], share, start));
             }
         }
         normalise();
@@ -88,9 +86,13 @@ final class Lattice {
     }
 
     void renew(List<UnitBaseline.Renewal> renewals) {
+        double[] mean = null;
         for (Trajectory trajectory : trajectories) {
-            for (UnitBaseline.Renewal renewal : renewals) {
-                trajectory.mean[renewal.state()] = renewal.mean();
+            if (trajectory.mean != mean) {
+                mean = trajectory.mean;
+                for (UnitBaseline.Renewal renewal : renewals) {
+                    mean[renewal.state()] = renewal.mean();
+                }
             }
         }
     }
@@ -101,9 +103,10 @@ final class Lattice {
             scale();
             return;
         }
-        soundByTime *= Math.exp(-HAZARDS * seasons);
+        double stillSound = Math.exp(-HAZARDS * seasons);
+        soundByTime *= stillSound;
         int pieces = seasons > LONG_INTERVAL ? (int) Math.min(4, Math.ceil(seasons / LONG_INTERVAL)) : 1;
-        List<Trajectory> born = new ArrayList<>();
+        List<Trajectory> born = new ArrayList<>(MOST);
         for (Trajectory trajectory : trajectories) {
             trajectory.grow(seasons);
             if (trajectory.fault == null) {
@@ -111,7 +114,7 @@ final class Lattice {
                     double middle = (piece + 0.5) / pieces;
                     spawn(born, trajectory, seasons / pieces, seasons * (1 - middle), from + (long) ((to - from) * middle));
                 }
-                trajectory.logWeight -= HAZARDS * seasons;
+                trajectory.carried *= stillSound;
             }
         }
         trajectories.addAll(born);
@@ -120,13 +123,13 @@ final class Lattice {
 
     private static void spawn(List<Trajectory> born, Trajectory parent, double piece, double since, long onset) {
         for (Fault fault : Fault.ALL) {
-            double log = parent.logWeight + Math.log(fault.hazard() * piece);
+            double begun = parent.carried * fault.hazard() * piece;
             for (int i = 0; i < RATES.length; i++) {
                 born.add(new Trajectory(fault, RATES[i], onset, Math.min(Trajectory.MOST_SEVERE, RATES[i] * since),
-                        log + LOG_RATE_SHARES[i], parent.mean).scatteringLike(parent));
+                        begun * (1 - STEP_SHARE) * RATE_SHARES[i], parent.mean).scatteringLike(parent));
             }
             for (double step : STEPS) {
-                born.add(new Trajectory(fault, 0, onset, step, log + LOG_STEP_SHARE, parent.mean).scatteringLike(parent));
+                born.add(new Trajectory(fault, 0, onset, step, begun * STEP_SHARE / STEPS.length, parent.mean).scatteringLike(parent));
             }
         }
     }
@@ -138,7 +141,7 @@ final class Lattice {
             if (t.fault != null && cures(done, t.fault)) {
                 t.severity = 0;
                 if (t.rate == 0 || !t.fault.isDirt()) {
-                    trajectories.set(i, new Trajectory(null, 0, t.onset, 0, t.logWeight, t.mean).scatteringLike(t));
+                    trajectories.set(i, new Trajectory(null, 0, t.onset, 0, t.carried, t.mean).scatteringLike(t));
                 }
             }
         }
@@ -159,14 +162,14 @@ final class Lattice {
 
     /** Drops what no longer matters and scales the weights to add up to one. */
     void normalise() {
-        double best = Double.NEGATIVE_INFINITY;
+        double best = 0;
         for (Trajectory trajectory : trajectories) {
-            best = Math.max(best, trajectory.logWeight);
+            best = Math.max(best, trajectory.carried);
         }
-        double reach = reach(best);
+        double least = best * Math.exp(-reach(best));
         List<Trajectory> kept = new ArrayList<>(MOST + 40);
         for (Trajectory trajectory : trajectories) {
-            if (best - trajectory.logWeight < reach) {
+            if (trajectory.carried > least) {
                 kept.add(trajectory);
             }
         }
@@ -174,17 +177,25 @@ final class Lattice {
         scale();
     }
 
-    /** How far below the best a history may lie, so that about {@link #MOST} stay: by counting them in steps of a tenth. */
+    /** How far below the best, ln, a history may lie so that about {@link #MOST} stay: by counting them in steps of a tenth. */
     private double reach(double best) {
-        int[] counts = new int[(int) (LOG_NEGLIGIBLE * STEPS_PER_UNIT) + 1];
+        double[] below = new double[trajectories.size()];
+        int count = 0;
         for (Trajectory trajectory : trajectories) {
-            double below = (best - trajectory.logWeight) * STEPS_PER_UNIT;
-            if (below < counts.length) {
-                counts[(int) below]++;
+            if (trajectory.carried > best * FURTHEST) {
+                below[count++] = best / trajectory.carried;
             }
         }
+        return count <= MOST ? LOG_NEGLIGIBLE : reach(below, count);
+    }
+
+    private static double reach(double[] below, int count) {
+        int[] counts = new int[STEPS_COUNTED];
+        for (int i = 0; i < count; i++) {
+            counts[Math.min(STEPS_COUNTED - 1, (int) (Math.log(below[i]) * STEPS_PER_UNIT))]++;
+        }
         int sum = 0;
-        for (int step = 0; step < counts.length; step++) {
+        for (int step = 0; step < STEPS_COUNTED; step++) {
             sum += counts[step];
             if (sum > MOST) {
                 return (step + 1.0) / STEPS_PER_UNIT;
@@ -195,14 +206,10 @@ final class Lattice {
 
     /** Probability over all histories that the readings of the visit in hand are no mistake. */
     double honesty() {
-        double best = Double.NEGATIVE_INFINITY;
-        for (Trajectory trajectory : trajectories) {
-            best = Math.max(best, trajectory.logWeight + trajectory.news);
-        }
         double sum = 0;
         double honest = 0;
         for (Trajectory trajectory : trajectories) {
-            double weight = Math.exp(trajectory.logWeight + trajectory.news - best);
+            double weight = trajectory.carried * trajectory.news;
             sum += weight;
             honest += weight * trajectory.honest;
         }
@@ -212,7 +219,7 @@ final class Lattice {
     /** Every history is weighed by what was read. */
     void takeNews() {
         for (Trajectory trajectory : trajectories) {
-            trajectory.logWeight += trajectory.news;
+            trajectory.carried *= trajectory.news;
         }
         normalise();
     }
@@ -233,20 +240,14 @@ final class Lattice {
     }
 
     /** Scales the weights to add up to one. */
-    void scale() {
-        double best = Double.NEGATIVE_INFINITY;
-        for (Trajectory trajectory : trajectories) {
-            best = Math.max(best, trajectory.logWeight);
-        }
+    private void scale() {
         double sum = 0;
         for (Trajectory trajectory : trajectories) {
-            trajectory.weight = Math.exp(trajectory.logWeight - best);
-            sum += trajectory.weight;
+            sum += trajectory.carried;
         }
-        double logSum = best + Math.log(sum);
         for (Trajectory trajectory : trajectories) {
-            trajectory.weight /= sum;
-            trajectory.logWeight -= logSum;
+            trajectory.carried /= sum;
+            trajectory.weight = trajectory.carried;
         }
     }
 }

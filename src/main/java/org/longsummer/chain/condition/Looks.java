@@ -211,7 +211,7 @@ final class Looks {
         private final String words;
         private final Set<Fault> tellsOf;
         private final Likelihood likelihood;
-        private final double logOfSound;
+        private final double ofSound;
 
         /**
          * @param field the box
@@ -226,7 +226,7 @@ final class Looks {
             this.words = words;
             this.tellsOf = tellsOf;
             this.likelihood = likelihood;
-            this.logOfSound = Math.log(likelihood.of(null, 0));
+            this.ofSound = likelihood.of(null, 0);
         }
 
         Field field() {
@@ -249,9 +249,9 @@ final class Looks {
             return likelihood;
         }
 
-        /** ln likelihood in a sound unit. */
-        double logOfSound() {
-            return logOfSound;
+        /** Likelihood in a sound unit. */
+        double ofSound() {
+            return ofSound;
         }
     }
 

@@ -27,15 +27,15 @@ final class Mistakes {
         this.visit = visit;
     }
 
-    /** ln density of the split and amps departures under a mistake, over the bare class's expectation. */
-    double logDensity() {
+    /** Density of the split and amps departures under a mistake, over the bare class's expectation. */
+    double density() {
         boolean split = observation.present()[Channel.SPLIT.ordinal()];
         boolean amps = observation.present()[Channel.AMPS.ordinal()];
         double wide = (split ? 1 / LN_SPLIT_BAND : 1) * (amps ? 1 / LN_AMPS_BAND : 1);
         double early = (split ? inBand(observation.values()[0], UNSETTLED_SPLIT_BAND) : 1)
                 * (amps ? inBand(observation.values()[1], UNSETTLED_AMPS_BAND) : 1);
         double share = visit.readings().runTime().map(RunTime::minutes).orElse(15.0) >= CERTAINLY_SETTLED ? 0 : UNSETTLED_SHARE;
-        return Math.log((1 - share) * wide + share * early);
+        return (1 - share) * wide + share * early;
     }
 
     private static double inBand(double value, double band) {

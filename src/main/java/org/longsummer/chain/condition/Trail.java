@@ -33,7 +33,7 @@ final class Trail {
         for (Channel channel : Channel.values()) {
             if (weighing.observation.present()[channel.ordinal()]) {
                 int c = channel.ordinal();
-                double[] weights = weights(weighing, t -> Math.exp(weighing.single(t, c)), t -> Math.exp(weighing.singleIfSound(t, c)));
+                double[] weights = weights(weighing, t -> weighing.single(t, c), t -> weighing.singleIfSound(t, c));
                 entries.add(entry(visit, channel, weights, departure, weighing));
             }
         }

@@ -24,24 +24,25 @@ final class Trajectory {
     double onAmps;
     /** Probability that the readings of the visit in hand are no mistake. */
     double honest = 1;
-    /** ln of how likely this history makes all that was read and seen at the visit in hand. */
+    /** How likely this history makes all that was read and seen at the visit in hand. */
     double news;
     double severity;
-    double logWeight;
-    /** Share of all histories, after the last normalisation. */
+    /** Share of all histories that is carried on to the next visit. */
+    double carried;
+    /** Share of all histories now. */
     double weight;
 
-    Trajectory(Fault fault, double rate, long onset, double severity, double logWeight, double[] mean) {
+    Trajectory(Fault fault, double rate, long onset, double severity, double carried, double[] mean) {
         this.fault = fault;
         this.rate = rate;
         this.onset = onset;
         this.severity = severity;
-        this.logWeight = logWeight;
+        this.carried = carried;
         this.mean = mean;
     }
 
     Trajectory copy() {
-        Trajectory copy = new Trajectory(fault, rate, onset, severity, logWeight, mean.clone());
+        Trajectory copy = new Trajectory(fault, rate, onset, severity, carried, mean.clone());
         copy.weight = weight;
         return copy.scatteringLike(this);
     }

@@ -17,6 +17,8 @@ final class Weighing {
     private static final int A = Channel.AMPS.ordinal();
     /** Share of a fault's effect by which the signature itself may be wrong. */
     private static final double SIGNATURE_U = 0.18;
+    /** Far below any density that counts; keeps a sum of shares above nothing where all of them would vanish. */
+    private static final double NOTHING_IS_IMPOSSIBLE = 1e-200;
     private static final double NOTICEABLE = 0.02;
     /** Iced coils tell of the ice: by channel, the variance with which their departures count. */
     private static final double[] ICED_VARIANCE = {0.09, 0.004, 0.02, 0};
@@ -50,8 +52,10 @@ final class Weighing {
         this.expectation = expectation;
         this.observation = observation;
         this.looks = looks.of(expectation.screening());
+        // a starved evaporator shows alike whether its coil or its filter is dirty
         for (Fault fault : Fault.ALL) {
-            signatures[fault.ordinal()] = Signature.of(fault, expectation.machine(), expectation.surroundings().condenserAir());
+            signatures[fault.ordinal()] = fault == Fault.FILTER ? signatures[Fault.EVAPORATOR_COIL.ordinal()]
+                    : Signature.of(fault, expectation.machine(), expectation.surroundings().condenserAir());
         }
         design = baseline.design(expectation);
         evidenceNoise = without.contains(Ingredient.SAME_DAY) ? observation.noise() : baseline.asEvidence(observation.noise());
@@ -150,30 +154,31 @@ final class Weighing {
         return observation.values()[channel] - t.sound[channel] - load[channel] - effect(t, channel);
     }
 
-    /** ln likelihood of the visit's split and amps under one history. */
-    double logDepartures(Trajectory t) {
+    /** Density of the visit's split and amps under one history; 1 when neither was read. */
+    double departures(Trajectory t) {
         boolean[] present = observation.present();
-        return present[S] && present[A] ? both(t) : present[S] ? single(t, S) : present[A] ? single(t, A) : 0;
+        return present[S] && present[A] ? both(t) : present[S] ? single(t, S) : present[A] ? single(t, A) : 1;
     }
 
-    /** ln likelihood of the side readings and looks under one history. */
-    double logSide(Trajectory t) {
-        double log = 0;
+    /** Likelihood of the side readings and looks under one history. */
+    double side(Trajectory t) {
+        double likelihood = 1;
         for (int c = 2; c < Channel.COUNT; c++) {
             if (observation.present()[c]) {
-                log += single(t, c);
+                likelihood *= single(t, c);
             }
         }
         for (Looks.Look look : looks) {
-            log += t.isSound() || !look.tellsOf(t.fault) ? look.logOfSound() : Math.log(look.likelihood().of(t.fault, t.severity));
+            likelihood *= t.isSound() || !look.tellsOf(t.fault) ? look.ofSound() : look.likelihood().of(t.fault, t.severity);
         }
-        return log;
+        return likelihood;
     }
 
+    /** Density of one channel's departure under one history. */
     double single(Trajectory t, int channel) {
         double variance = variance(t, channel);
         double e = surprise(t, channel);
-        return -0.5 * (e * e / variance + Math.log(2 * Math.PI * variance));
+        return Math.exp(-0.5 * e * e / variance) / Math.sqrt(2 * Math.PI * variance) + NOTHING_IS_IMPOSSIBLE;
     }
 
     /** Split and amps share errors of humidity and weather: their correlation stays when they scatter otherwise than foreseen. */
@@ -187,14 +192,14 @@ final class Weighing {
         double x = surprise(t, S);
         double y = surprise(t, A);
         double quadratic = (c * x * x - 2 * b * x * y + a * y * y) / determinant;
-        return -0.5 * (quadratic + Math.log(4 * Math.PI * Math.PI * determinant));
+        return Math.exp(-0.5 * quadratic) / (2 * Math.PI * Math.sqrt(determinant)) + NOTHING_IS_IMPOSSIBLE;
     }
 
     /** Like {@link #single}, had the unit no fault: only what the history says of the sound unit counts. */
     double singleIfSound(Trajectory t, int channel) {
         double variance = foreseen(t, channel) + iced(channel);
         double e = observation.values()[channel] - t.sound[channel] - load[channel];
-        return -0.5 * (e * e / variance + Math.log(2 * Math.PI * variance));
+        return Math.exp(-0.5 * e * e / variance) / Math.sqrt(2 * Math.PI * variance) + NOTHING_IS_IMPOSSIBLE;
     }
 
     private double iced(int channel) {

@@ -187,7 +187,7 @@ public final class UnitBaseline {
     /** The fleet slopes' features of a visit. */
     public static double[] features(Expectation expectation) {
         return FleetSlopes.features(expectation.surroundings().condenserAir().fahrenheit(),
-                expectation.surroundings().returnDewPoint().fahrenheit(),
+                expectation.machine().returnDewPoint().fahrenheit(),
                 expectation.surroundings().returnAir().dryBulb().fahrenheit(), expectation.surroundings().sunHeight());
     }
 

@@ -149,7 +149,7 @@ public final class Expecter {
 
     private void condenser(List<Influence> all) {
         Temperature hotter = new Temperature(conditions.condenserAir().kelvins() + STEP_CONDENSER);
-        RoofUnit moved = new RoofUnit(conditions.returnAir(), hotter);
+        RoofUnit moved = machine.withCondenserAir(hotter);
         double onSplit = (lnSplit(moved, conditions.withCondenserAir(hotter)) - lnSplit) / STEP_CONDENSER;
         double onAmps = (Math.log(moved.sound().powerRatio()) - lnPower) / STEP_CONDENSER;
         all.add(new Influence("air at the condenser", Source.MEASUREMENT, "K", conditions.condenserAirU(), -onSplit, -onAmps));

@@ -21,11 +21,6 @@ import org.longsummer.science.uncertainty.Uncertain;
 public record Surroundings(MoistAir returnAir, double returnDryBulbU, double lnHumidityU, boolean humidityRead,
         Temperature condenserAir, double condenserAirU, Uncertain voltageRatio, double sunHeight, double ductGain, Temperature cavity) {
 
-    /** Return dew point, the humidity that a unit's slope is learned against. */
-    public Temperature returnDewPoint() {
-        return returnAir.dewPoint();
-    }
-
     /** The same with other return air; the ceiling follows it half the way. */
     Surroundings withReturn(MoistAir air) {
         double warmer = air.dryBulb().kelvins() - returnAir.dryBulb().kelvins();

@@ -44,6 +44,7 @@ final class SurroundingsReader {
     /** Room humidity when nothing is known (practice). */
     private static final double USUAL_HUMIDITY = 0.48;
     private static final double LN_USUAL_HUMIDITY_U = 0.40;
+    private static final double LN_USUAL_VAPOUR_PRESSURE = Math.log(USUAL_HUMIDITY * saturation(USUAL_RETURN));
     private static final double USUAL_VOLTS = 115;
     private static final double GENERATOR_VOLTS = 119;
     private static final double GENERATOR_VOLTS_U = 2.5;
@@ -99,7 +100,7 @@ final class SurroundingsReader {
         LocalDate day = visit.utcDay();
         closings.before(day, SiteMoisture.key(unit.site(), visit.localDay().getMonthValue())).map(SiteMoisture::of)
                 .ifPresent(known -> witnesses.add(known.value(), known.standardUncertainty()));
-        witnesses.add(Math.log(USUAL_HUMIDITY * saturation(Temperature.fahrenheit(77))), LN_USUAL_HUMIDITY_U);
+        witnesses.add(LN_USUAL_VAPOUR_PRESSURE, LN_USUAL_HUMIDITY_U);
         return witnesses.mean();
     }
 

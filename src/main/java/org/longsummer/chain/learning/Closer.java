@@ -37,6 +37,8 @@ public final class Closer {
     private final Map<String, Learned> now = new TreeMap<>();
     private final Closings before;
     private final LocalDate day;
+    /** The fleet's slopes with this day's lessons, once there was one. */
+    private double[] slopes;
 
     private Closer(Closings before, LocalDate day) {
         this.before = before;
@@ -57,6 +59,7 @@ public final class Closer {
             closer.technician(lesson);
             closer.slopes(lesson);
         }
+        closer.putSlopes();
         closer.classes(ordered);
         return new ArrayList<>(closer.now.values());
     }
@@ -107,15 +110,22 @@ public final class Closer {
             return;
         }
         int n = FleetSlopes.COUNT;
-        double[] numbers = current(FleetSlopes.KEY).map(l -> l.numbers().stream().mapToDouble(d -> d).toArray())
-                .orElseGet(() -> priorSlopes(n));
-        lesson.split().ifPresent(r -> slopeStep(numbers, 0, 2 * n, lesson.features(), r));
-        lesson.amps().ifPresent(r -> slopeStep(numbers, n, 2 * n + n * n, lesson.features(), r));
-        Double[] boxed = new Double[numbers.length];
-        for (int i = 0; i < boxed.length; i++) {
-            boxed[i] = numbers[i];
+        if (slopes == null) {
+            slopes = before.before(day, FleetSlopes.KEY).map(l -> l.numbers().stream().mapToDouble(d -> d).toArray())
+                    .orElseGet(() -> priorSlopes(n));
         }
-        put(FleetSlopes.KEY, boxed);
+        lesson.split().ifPresent(r -> slopeStep(slopes, 0, 2 * n, lesson.features(), r));
+        lesson.amps().ifPresent(r -> slopeStep(slopes, n, 2 * n + n * n, lesson.features(), r));
+    }
+
+    private void putSlopes() {
+        if (slopes != null) {
+            Double[] boxed = new Double[slopes.length];
+            for (int i = 0; i < boxed.length; i++) {
+                boxed[i] = slopes[i];
+            }
+            put(FleetSlopes.KEY, boxed);
+        }
     }
 
     private static double[] priorSlopes(int n) {

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -19,6 +20,8 @@ import java.util.function.Predicate;
  */
 public final class Closings {
     private final TreeMap<String, ByDay<Learned>> byKey = new TreeMap<>();
+    /** The same, for looking up: asked for several times at every visit. */
+    private final Map<String, ByDay<Learned>> lookedUp = new LinkedHashMap<>();
     private final ByDay<LocalDate> days = new ByDay<>();
 
     /** What came to hold on which day; asked for several times at every visit, so plain arrays in order of days. */
@@ -84,7 +87,9 @@ public final class Closings {
     public void add(LocalDate day, List<Learned> changes) {
         days.put(day.toEpochDay(), day);
         for (Learned learned : changes) {
-            byKey.computeIfAbsent(learned.key(), key -> new ByDay<>()).put(day.toEpochDay(), learned);
+            ByDay<Learned> known = byKey.computeIfAbsent(learned.key(), key -> new ByDay<>());
+            known.put(day.toEpochDay(), learned);
+            lookedUp.put(learned.key(), known);
         }
     }
 
@@ -95,7 +100,7 @@ public final class Closings {
 
     /** What was known of a key before a day. */
     public Optional<Learned> before(LocalDate day, String key) {
-        ByDay<Learned> known = byKey.get(key);
+        ByDay<Learned> known = lookedUp.get(key);
         return known == null ? Optional.empty() : Optional.ofNullable(known.before(day.toEpochDay()));
     }
 

@@ -24,12 +24,18 @@ final class FirstPassage {
     private final double horizon;
     private final double[] mass;
     private final double already;
+    private final double ofPresentFault;
     private final double newFaults;
 
     private FirstPassage(double horizon, double[] mass, double already, double newFaults) {
         this.horizon = horizon;
         this.mass = mass;
         this.already = already;
+        double sum = already;
+        for (double share : mass) {
+            sum += share;
+        }
+        this.ofPresentFault = sum;
         this.newFaults = newFaults;
     }
 
@@ -67,8 +73,9 @@ final class FirstPassage {
 
         private void grow(double[] mass, double time, Hypothesis hypothesis) {
             double share = hypothesis.weight() / NINTHS.length;
+            double bins = time / horizon * BINS;
             for (double factor : hypothesis.variant() == Variant.COMPRESSOR ? WIDE : NARROW) {
-                double position = time * factor / horizon * BINS;
+                double position = bins * factor;
                 if (!(position < BINS)) {
                     return;
                 }
@@ -96,11 +103,7 @@ final class FirstPassage {
 
     /** Probability that the fault that is there now is at the limit by the horizon. */
     double ofPresentFault() {
-        double sum = already;
-        for (double share : mass) {
-            sum += share;
-        }
-        return sum;
+        return ofPresentFault;
     }
 
     /** Probability of being at the limit by the horizon, by what is there now or by what may come. */

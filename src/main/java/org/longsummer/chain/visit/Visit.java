@@ -27,14 +27,20 @@ public record Visit(String id, String unitId, Instant at, ZoneOffset offset, Str
         Readings readings, FanSpeed fanSpeed, PowerSource powerSource, FilterLook filter, CoilLook coil, boolean icedCoil,
         Set<Work> workDone, String notes) {
 
+    private static final long SECONDS_OF_A_DAY = 86_400;
+
     /** The UTC day, at whose end what is learned across units closes. */
     public LocalDate utcDay() {
-        return at.atOffset(ZoneOffset.UTC).toLocalDate();
+        return day(0);
     }
 
     /** The calendar day at the place. */
     public LocalDate localDay() {
-        return at.atOffset(offset).toLocalDate();
+        return day(offset.getTotalSeconds());
+    }
+
+    private LocalDate day(int secondsAheadOfUtc) {
+        return LocalDate.ofEpochDay(Math.floorDiv(at.getEpochSecond() + secondsAheadOfUtc, SECONDS_OF_A_DAY));
     }
 
     /** The same visit, recorded on another unit. */

@@ -34,6 +34,8 @@ public final class RoofUnit {
     private static final int MOST_STEPS = 40;
 
     private final MoistAir air;
+    private final Temperature dewPoint;
+    private final Temperature airWetBulb;
     private final double massFlowRatio;
     private final Temperature condenserAir;
     private final Temperature wetBulb;
@@ -42,16 +44,32 @@ public final class RoofUnit {
     /** @param returnAir air entering the evaporator
      *  @param condenserAir air entering the condenser */
     public RoofUnit(MoistAir returnAir, Temperature condenserAir) {
+        this(returnAir, returnAir.dewPoint(), returnAir.wetBulb(), condenserAir);
+    }
+
+    private RoofUnit(MoistAir returnAir, Temperature dewPoint, Temperature airWetBulb, Temperature condenserAir) {
         this.air = returnAir;
+        this.dewPoint = dewPoint;
+        this.airWetBulb = airWetBulb;
         this.condenserAir = condenserAir;
         this.massFlowRatio = RatingPoint.RETURN_AIR.specificVolume() / returnAir.specificVolume();
         this.wetBulb = effectiveWetBulb();
-        this.sound = respond(Alteration.NONE);
+        this.sound = answer(Alteration.NONE);
+    }
+
+    /** The same unit in the same return air with other air at the condenser. */
+    public RoofUnit withCondenserAir(Temperature other) {
+        return new RoofUnit(air, dewPoint, airWetBulb, other);
     }
 
     /** What the sound unit does. */
     public Response sound() {
         return sound;
+    }
+
+    /** Of the air entering the evaporator. */
+    public Temperature returnDewPoint() {
+        return dewPoint;
     }
 
     /** The wet bulb at which the curves are read: the air's own, or for a dry coil the one at which it just goes dry. */
@@ -61,6 +79,10 @@ public final class RoofUnit {
 
     /** What the altered unit does. */
     public Response respond(Alteration alteration) {
+        return alteration.equals(Alteration.NONE) ? sound : answer(alteration);
+    }
+
+    private Response answer(Alteration alteration) {
         Temperature outdoor = new Temperature(condenserAir.kelvins() + alteration.condenserRise());
         double exponent = FLOW_EXPONENT_WET + (FLOW_EXPONENT_DRY - FLOW_EXPONENT_WET) * dryness();
         double flowEffect = alteration.flowRatio() == 1 ? 1 : Math.pow(alteration.flowRatio(), exponent);
@@ -93,11 +115,9 @@ public final class RoofUnit {
      * point, all of the capacity then being sensible: Q(wb)/m = cp (1 − BF)(t − t_dew).
      */
     private Temperature effectiveWetBulb() {
-        Temperature dewPoint = air.dewPoint();
-        Temperature wet = air.wetBulb();
         double bypass = COIL.bypassFactor(massFlowRatio);
-        if (sensibleExcess(dewPoint.kelvins(), wet, bypass) >= 0) {
-            return wet;
+        if (sensibleExcess(dewPoint.kelvins(), airWetBulb, bypass) >= 0) {
+            return airWetBulb;
         }
         double low = dewPoint.kelvins();
         double high = air.dryBulb().kelvins();

@@ -8,6 +8,9 @@ import java.util.List;
  * @param components lines of the budget
  */
 public record Budget(List<Component> components) {
+    /** No lines kept, where nobody will ask for them. */
+    public static final Budget NOT_KEPT = new Budget(List.of());
+
     public Budget {
         components = List.copyOf(components);
     }

@@ -192,7 +192,7 @@ final class NaiveMixture {
             signatures.put(fault, Signature.of(fault, expectation.machine(), expectation.surroundings().condenserAir()));
         }
         foresee(observation, design);
-        double mistaken = Math.exp(new Mistakes(observation, screening.visit()).logDensity());
+        double mistaken = new Mistakes(observation, screening.visit()).density();
         double believed = 0;
         double total = 0;
         for (Hypothesis h : hypotheses) {

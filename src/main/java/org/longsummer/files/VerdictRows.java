@@ -2,10 +2,8 @@ package org.longsummer.files;
 
 import de.siegmar.fastcsv.writer.CsvWriter;
 import de.siegmar.fastcsv.writer.LineDelimiter;
-import java.io.Closeable;
-import java.io.IOException;
+import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
@@ -21,8 +19,8 @@ import org.longsummer.chain.visit.Visit;
 import org.longsummer.chain.weighing.Advice;
 import org.longsummer.quantity.Decimal;
 
-/** A {@code verdicts.csv}, written row by row. */
-public final class VerdictsFile implements Closeable {
+/** Rows of a {@code verdicts.csv}, as bytes of UTF-8. */
+final class VerdictRows {
     static final List<String> COLUMNS = List.of("visit_id", "unit_id", "visited_at", "flag", "condition", "p_steady",
             "p_condenser_fouling", "p_evaporator_fouling", "p_refrigerant_loss", "p_compressor_wear", "p_capacitor_weak",
             "p_air_recirculation", "p_other", "p_impact", "expected_split_f", "expected_split_u_f", "expected_amps", "expected_amps_u",
@@ -34,29 +32,35 @@ public final class VerdictsFile implements Closeable {
     private static final int SAVING_DECIMALS = 2;
     private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm:ssxxx");
 
-    private final CsvWriter writer;
+    private final StringWriter text = new StringWriter(1 << 16);
+    private final CsvWriter writer = CsvWriter.builder().lineDelimiter(LineDelimiter.LF).bufferSize(0).build(text);
     private final boolean withAdvice;
 
-    /**
-     * @param withAdvice what is worth doing has columns too
-     * @throws IOException when the file cannot be written
-     */
-    public VerdictsFile(Path file, boolean withAdvice) throws IOException {
+    /** @param withAdvice what is worth doing has columns too */
+    VerdictRows(boolean withAdvice) {
         this.withAdvice = withAdvice;
-        writer = CsvWriter.builder().lineDelimiter(LineDelimiter.LF).bufferSize(1 << 16).build(file, StandardCharsets.UTF_8);
-        List<String> header = new ArrayList<>(COLUMNS);
-        header.addAll(withAdvice ? ADVICE_COLUMNS : List.of());
-        writer.writeRecord(header);
     }
 
-    /** Appends one row. */
-    public void add(Prospect prospect) {
+    static byte[] header(boolean withAdvice) {
+        VerdictRows rows = new VerdictRows(withAdvice);
+        List<String> names = new ArrayList<>(COLUMNS);
+        names.addAll(withAdvice ? ADVICE_COLUMNS : List.of());
+        rows.writer.writeRecord(names);
+        return rows.bytes();
+    }
+
+    void add(Prospect prospect) {
         List<String> cells = cells(prospect.verdict());
         addLimit(cells, prospect.limit());
         if (withAdvice) {
             addAdvice(cells, prospect.advice());
         }
         writer.writeRecord(cells);
+    }
+
+    /** All rows added. */
+    byte[] bytes() {
+        return text.toString().getBytes(StandardCharsets.UTF_8);
     }
 
     private static void addLimit(List<String> cells, Outlook.Limit limit) {
@@ -70,11 +74,6 @@ public final class VerdictsFile implements Closeable {
         cells.add(advice.map(a -> VisitColumns.workWords(a.works())).orElse(""));
         cells.add(advice.map(a -> Decimal.text(a.saving().amount(), SAVING_DECIMALS)).orElse(""));
         cells.add(advice.map(a -> probability(a.bestProbability())).orElse(""));
-    }
-
-    @Override
-    public void close() throws IOException {
-        writer.close();
     }
 
     private static List<String> cells(Verdict verdict) {
