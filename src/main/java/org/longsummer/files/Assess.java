@@ -17,15 +17,11 @@ import org.longsummer.chain.outlook.LifeCurve;
 import org.longsummer.chain.season.SeasonClock;
 import org.longsummer.chain.visit.Unit;
 import org.longsummer.chain.visit.Visit;
-import org.longsummer.chain.weighing.PriceKey;
 import org.longsummer.chain.weighing.PriceList;
 import org.longsummer.store.FleetUnit;
 
 /** Files in, verdicts out, without a store. */
 public final class Assess {
-
-    /** Used on this share of the season's days a unit lives the life of a hired one. Ours. */
-    private static final double HIRED_FROM = 0.5;
 
     private Assess() {}
 
@@ -58,8 +54,7 @@ public final class Assess {
     }
 
     private static UnitProspects prospects(Unit unit, Optional<PriceList> prices) {
-        boolean isHired = prices.map(list -> list.number(PriceKey.OCCUPANCY) >= HIRED_FROM).orElse(true);
-        return new UnitProspects(unit, isHired ? LifeCurve.RENTAL : LifeCurve.PRIVATE, SeasonClock.NORTHERN, prices);
+        return new UnitProspects(unit, prices.map(PriceList::life).orElse(LifeCurve.RENTAL), SeasonClock.NORTHERN, prices);
     }
 
     /** Writes a file that is there whole or not at all; what is no plain file, such as a pipe, is written as it is. */

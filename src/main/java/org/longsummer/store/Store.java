@@ -43,6 +43,9 @@ public final class Store implements AutoCloseable {
     private final Photos photos;
     private final Technicians technicians;
     private final TheBusiness business;
+    private final Prices prices;
+    private final Quotes quotes;
+    private final Plans plans;
     private final Clock clock;
 
     private Store(Path file, Clock clock) throws IOException {
@@ -67,6 +70,9 @@ public final class Store implements AutoCloseable {
         photos = new Photos(reader, writer, clock);
         technicians = new Technicians(reader, writer);
         business = new TheBusiness(reader, writer);
+        prices = new Prices(reader, writer);
+        quotes = new Quotes(reader, writer);
+        plans = new Plans(reader, writer, clock);
     }
 
     /**
@@ -141,6 +147,18 @@ public final class Store implements AutoCloseable {
     /** The clock that stamps receipts and tells which days are over. */
     public Clock clock() {
         return clock;
+    }
+
+    public Prices prices() {
+        return prices;
+    }
+
+    public Quotes quotes() {
+        return quotes;
+    }
+
+    public Plans plans() {
+        return plans;
     }
 
     public Demo demo() {
