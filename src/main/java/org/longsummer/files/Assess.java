@@ -16,14 +16,10 @@ import org.longsummer.chain.learning.Closings;
 import org.longsummer.chain.outlook.LifeCurve;
 import org.longsummer.chain.season.SeasonClock;
 import org.longsummer.chain.visit.Unit;
-import org.longsummer.chain.weighing.PriceKey;
 import org.longsummer.chain.weighing.PriceList;
 
 /** Files in, verdicts out, without a store. */
 public final class Assess {
-
-    /** Used on this share of the season's days a unit lives the life of a hired one. Ours. */
-    private static final double HIRED_FROM = 0.5;
 
     private Assess() {}
 
@@ -70,8 +66,7 @@ public final class Assess {
     }
 
     private static FleetProspects prospects(Optional<PriceList> prices) {
-        boolean isHired = prices.map(list -> list.number(PriceKey.OCCUPANCY) >= HIRED_FROM).orElse(true);
-        return new FleetProspects(isHired ? LifeCurve.RENTAL : LifeCurve.PRIVATE, SeasonClock.NORTHERN, prices);
+        return new FleetProspects(prices.map(PriceList::life).orElse(LifeCurve.RENTAL), SeasonClock.NORTHERN, prices);
     }
 
     private interface Content {

@@ -48,6 +48,9 @@ public final class Store implements AutoCloseable {
     private final Programs programs;
     private final SheetLinks sheetLinks;
     private final Uses uses = new Uses();
+    private final Prices prices;
+    private final Quotes quotes;
+    private final Plans plans;
     private final Clock clock;
     private final Path file;
 
@@ -80,6 +83,9 @@ public final class Store implements AutoCloseable {
         sessions = new Sessions(reader, writer, clock, uses);
         programs = new Programs(reader, writer, clock, uses);
         sheetLinks = new SheetLinks(reader, writer, clock);
+        prices = new Prices(reader, writer);
+        quotes = new Quotes(reader, writer);
+        plans = new Plans(reader, writer, clock);
     }
 
     /**
@@ -166,6 +172,18 @@ public final class Store implements AutoCloseable {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    public Prices prices() {
+        return prices;
+    }
+
+    public Quotes quotes() {
+        return quotes;
+    }
+
+    public Plans plans() {
+        return plans;
     }
 
     public Demo demo() {

@@ -98,12 +98,12 @@ class JournalTest {
     void workThatNobodyAskedForSaysSo() throws InterruptedException {
         try (Store store = open()) {
             store.acting().begin(INES);
-            Thread other = new Thread(() -> store.depots().save(new Depot("Lake Orrin", Optional.of(new Altitude(700)), Optional.empty())));
+            Thread other = new Thread(() -> store.depots().save(new Depot("Lake Orrin", Optional.of(new Altitude(700)), Optional.empty(), Optional.empty())));
             other.start();
             other.join();
             assertEquals("itself", store.journal().page(0, 1).get(0).way());
             store.acting().end();
-            store.depots().save(new Depot("Lake Orrin", Optional.of(new Altitude(710)), Optional.empty()));
+            store.depots().save(new Depot("Lake Orrin", Optional.of(new Altitude(710)), Optional.empty(), Optional.empty()));
             assertEquals("Longsummer", store.journal().page(0, 1).get(0).who());
         }
     }

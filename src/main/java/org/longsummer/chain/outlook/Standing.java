@@ -2,12 +2,15 @@ package org.longsummer.chain.outlook;
 
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.longsummer.chain.condition.Belief;
 import org.longsummer.chain.condition.Condition;
+import org.longsummer.chain.condition.Growth;
 import org.longsummer.chain.condition.Verdict;
+import org.longsummer.chain.season.SeasonClock;
 
 /**
  * What is known of a unit on a day.
@@ -46,6 +49,45 @@ public record Standing(LocalDate on, List<Hypothesis> hypotheses, int judgedVisi
         OptionalDouble age = installedOn.isPresent() ? OptionalDouble.of(ChronoUnit.DAYS.between(installedOn.get(), on) / 365.25)
                 : OptionalDouble.empty();
         return new Standing(on, List.of(hypotheses), judgedVisits, age, verdict.condition() == Condition.NOT_COOLING);
+    }
+
+    /**
+     * What is known on a later day when nobody was there meanwhile: what was wrong has gone on growing, and what was sound may have begun
+     * to fail, at the model's hazards; such a fault is taken to have begun in the middle of the time that has passed.
+     *
+     * @return this, when the day is not later
+     */
+    public Standing later(LocalDate day, SeasonClock clock, FaultModel model) {
+        if (!day.isAfter(on)) {
+            return this;
+        }
+        double seasons = clock.seasonsBetween(on, day);
+        List<Hypothesis> grown = new ArrayList<>(hypotheses.size());
+        for (Hypothesis hypothesis : hypotheses) {
+            if (hypothesis.variant() == Variant.NONE && seasons > 0) {
+                addNew(grown, hypothesis.weight(), seasons, model);
+            } else {
+                grown.add(new Hypothesis(hypothesis.weight(), hypothesis.variant(),
+                        hypothesis.severity() + hypothesis.ratePerSeason() * seasons, hypothesis.ratePerSeason()));
+            }
+        }
+        OptionalDouble age = ageYears.isPresent()
+                ? OptionalDouble.of(ageYears.getAsDouble() + ChronoUnit.DAYS.between(on, day) / 365.25) : ageYears;
+        return new Standing(day, grown, judgedVisits, age, notCooling);
+    }
+
+    private static void addNew(List<Hypothesis> grown, double weight, double seasons, FaultModel model) {
+        double total = model.onsets();
+        double begun = 1 - Math.exp(-total * seasons);
+        grown.add(Hypothesis.sound(weight * (1 - begun)));
+        for (Variant variant : Variant.values()) {
+            double share = total > 0 ? weight * begun * model.onsetsPerSeason().get(variant.ordinal()) / total : 0;
+            for (Growth way : model.growth()) {
+                if (share > 0) {
+                    grown.add(new Hypothesis(share * way.share(), variant, way.step() + way.ratePerSeason() * seasons / 2, way.ratePerSeason()));
+                }
+            }
+        }
     }
 
     /** Whether there is a history to judge by. */

@@ -12,6 +12,9 @@ import org.longsummer.science.statistics.Weibull;
  * <p>Money is exact in minor units, except a price a kWh, which is often a fraction of them.
  */
 public final class PriceList {
+    /** Ours. */
+    private static final double HIRED_FROM = 0.5;
+
     private final String currency;
     private final EnumMap<PriceKey, Double> given;
 
@@ -89,6 +92,11 @@ public final class PriceList {
                     + PriceKey.LIFE_LATE.word() + ", " + plain(late));
         }
         return new LifeCurve(Weibull.through(early, 0.9, late, 0.1), LifeCurve.Origin.USER, 0);
+    }
+
+    /** The life curve of the two ages in the list, or of the duty: used on half of the season's days or more, a unit lives a hired one's life. */
+    public LifeCurve life() {
+        return life(number(PriceKey.OCCUPANCY) >= HIRED_FROM ? LifeCurve.RENTAL : LifeCurve.PRIVATE);
     }
 
     private static String plain(double value) {

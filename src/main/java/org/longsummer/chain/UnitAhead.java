@@ -1,0 +1,128 @@
+package org.longsummer.chain;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.longsummer.chain.condition.State;
+import org.longsummer.chain.condition.Verdict;
+import org.longsummer.chain.outlook.FaultModel;
+import org.longsummer.chain.outlook.LifeCurve;
+import org.longsummer.chain.outlook.Outlook;
+import org.longsummer.chain.outlook.Outlooker;
+import org.longsummer.chain.outlook.Standing;
+import org.longsummer.chain.outlook.TypicalWeather;
+import org.longsummer.chain.season.SeasonClock;
+import org.longsummer.chain.visit.Unit;
+import org.longsummer.chain.visit.Work;
+import org.longsummer.chain.weighing.Advice;
+import org.longsummer.chain.weighing.Circumstances;
+import org.longsummer.chain.weighing.Flip;
+import org.longsummer.chain.weighing.Flipper;
+import org.longsummer.chain.weighing.PriceList;
+import org.longsummer.chain.weighing.Quote;
+import org.longsummer.chain.weighing.Weigher;
+import org.longsummer.chain.weighing.Weighing;
+
+/** What lies ahead of one unit on a day, and what is worth doing about it: everything its page, its weighing and its sheet say. */
+public final class UnitAhead {
+    private final Standing seen;
+    private final Standing standing;
+    private final LifeCurve life;
+    private final Outlooker outlooker;
+    private final Weigher weigher;
+    private final Circumstances circumstances;
+
+    private UnitAhead(Unit unit, Standing seen, LocalDate today, Assumed assumed) {
+        FaultModel faults = TypicalWeather.faultModel(unit.altitude());
+        this.seen = seen;
+        this.standing = seen.later(today, assumed.clock, faults);
+        this.life = assumed.prices.life();
+        this.outlooker = new Outlooker(faults, life, assumed.clock);
+        this.weigher = new Weigher(faults, life, assumed.clock, assumed.prices);
+        this.circumstances = new Circumstances(standing, Circumstances.soundDraw(unit.plate()), assumed.warrantyUntil, assumed.quote,
+                assumed.somebodyOnSite);
+    }
+
+    /**
+     * What is taken for granted.
+     *
+     * @param prices what work, energy and nights cost
+     * @param clock when units run
+     * @param warrantyUntil last day of the maker's warranty, where there is one
+     * @param quote a price in hand
+     * @param somebodyOnSite no call-out is paid
+     */
+    public record Assumed(PriceList prices, SeasonClock clock, Optional<LocalDate> warrantyUntil, Optional<Quote> quote,
+            boolean somebodyOnSite) {}
+
+    /**
+     * Of a unit with its verdicts.
+     *
+     * @param verdicts in order of time
+     * @param today the day on which one looks ahead
+     */
+    public static UnitAhead of(Unit unit, List<Verdict> verdicts, LocalDate today, Assumed assumed) {
+        return new UnitAhead(unit, standing(unit, verdicts, today), today, assumed);
+    }
+
+    private static Standing standing(Unit unit, List<Verdict> verdicts, LocalDate today) {
+        Optional<LocalDate> installed = unit.installedOn();
+        int judged = 0;
+        for (int i = 0; i < verdicts.size(); i++) {
+            judged += verdicts.get(i).state() == State.RETAKE ? 0 : 1;
+            if (i < verdicts.size() - 1 && verdicts.get(i).visit().workDone().contains(Work.UNIT_REPLACED)) {
+                installed = Optional.of(verdicts.get(i).visit().localDay());
+                judged = 0;
+            }
+        }
+        if (verdicts.isEmpty()) {
+            OptionalDouble age = installed.isPresent()
+                    ? OptionalDouble.of(Math.max(0, ChronoUnit.DAYS.between(installed.get(), today) / 365.25)) : OptionalDouble.empty();
+            return new Standing(today, List.of(), 0, age, false);
+        }
+        return Standing.after(verdicts.get(verdicts.size() - 1), judged, installed);
+    }
+
+    /** What was known after the last visit. */
+    public Standing seen() {
+        return seen;
+    }
+
+    /** What is known on the day. */
+    public Standing standing() {
+        return standing;
+    }
+
+    public LifeCurve life() {
+        return life;
+    }
+
+    public PriceList prices() {
+        return weigher.prices();
+    }
+
+    public Outlook outlook() {
+        return outlooker.outlook(standing);
+    }
+
+    /** From the last visit on, for a chart on which that visit is the last point. */
+    public Outlook.Fan fan() {
+        return outlooker.fan(seen);
+    }
+
+    public Weighing weighing() {
+        return weigher.weigh(circumstances);
+    }
+
+    /** The advice alone. */
+    public Advice advice() {
+        return weigher.advise(circumstances);
+    }
+
+    /** Where the advice changes when one figure moves. */
+    public List<Flip> flips() {
+        return Flipper.flips(weigher, circumstances);
+    }
+}
