@@ -1,5 +1,6 @@
 package org.longsummer.store;
 
+import java.text.Normalizer;
 import java.time.LocalDate;
 import java.util.Locale;
 import java.util.Optional;
@@ -43,9 +44,13 @@ public record FleetUnit(Unit unit, String make, String model, String serial, Str
         return serial.toUpperCase(Locale.ROOT).replaceAll("[\\s\\p{Punct}]", "").replace('O', '0').replace('I', '1').replace('S', '5');
     }
 
-    /** What a search by text looks in, in lower case. */
+    /** What a search by text looks in, folded. */
     String searchText() {
-        return String.join("\n", unit.id(), unit.label(), serial, serialKey(serial), vehicle, roofPosition, owner, make, model)
-                .toLowerCase(Locale.ROOT);
+        return folded(String.join("\n", unit.id(), unit.label(), serial, serialKey(serial), vehicle, roofPosition, owner, make, model));
+    }
+
+    /** In lower case and one spelling of accents, with what looks alike when written by hand made the same: o and 0, i and 1, s and 5. */
+    static String folded(String text) {
+        return Normalizer.normalize(text, Normalizer.Form.NFC).toLowerCase(Locale.ROOT).replace('o', '0').replace('i', '1').replace('s', '5');
     }
 }

@@ -22,10 +22,22 @@ import org.longsummer.chain.due.NextCheck;
  * @param lastToRetake the last visit is a retake, so {@code judged} is older than it
  * @param visitCount visits that count
  * @param next the next check; absent when it was never visited
+ * @param days what else is due
  */
 public record Standing(String unitId, String label, String depot, String vehicle, String roofPosition, FleetUnit.Duty duty,
         Optional<Judged> judged, Optional<String> lastVisitId, Optional<Instant> lastVisitAt, boolean lastToRetake, int visitCount,
-        Optional<NextCheck> next) {
+        Optional<NextCheck> next, Days days) {
+
+    /**
+     * Days that say what is due, each where it is known.
+     *
+     * @param seasonOpens the opening of the season for which its next check is
+     * @param filterDue the last day on which its filter is within its interval
+     * @param warrantyEnds last day of the warranty
+     * @param plannedFor first day for which work is planned that is still to be done
+     */
+    public record Days(Optional<LocalDate> seasonOpens, Optional<LocalDate> filterDue, Optional<LocalDate> warrantyEnds,
+            Optional<LocalDate> plannedFor) {}
 
     /**
      * What the last judged visit said.

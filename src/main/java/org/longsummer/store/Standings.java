@@ -1,22 +1,25 @@
 package org.longsummer.store;
 
-import java.time.Instant;
-import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.statement.PreparedBatch;
-import org.longsummer.chain.condition.State;
+import org.jdbi.v3.core.statement.Query;
+import org.longsummer.access.Reach;
 import org.longsummer.chain.condition.Verdict;
+import org.longsummer.store.FleetUnit.Duty;
+import org.longsummer.store.YardPage.After;
 
 /** How the units stand: one row a unit, kept in step with its visits. */
 public final class Standings {
+    /** Units that are held in memory at most while many are gone through. */
+    private static final int AT_ONCE = 500;
     private static final String FROM = " from standing s join unit u on u.id = s.unit_id";
 
     private final Jdbi reader;
@@ -31,62 +34,94 @@ public final class Standings {
     }
 
     /**
-     * One page of the yard.
+     * One page of the yard: ids by an index alone, then the rows of those.
      *
-     * @param offset rows to skip, 0 or more
+     * @param after behind which row it goes on; empty for the first page
      * @param limit rows to list at most
      */
-    public List<Standing> page(YardFilter filter, YardOrder order, int offset, int limit) {
-        Narrowing narrowing = new Narrowing(filter);
-        return reader.withHandle(handle -> handle.createQuery("select " + StandingRow.COLUMNS + FROM + narrowing.where()
-                        + " order by " + order.sql() + " limit :limit offset :offset")
-                .bindMap(narrowing.values).bind("limit", limit).bind("offset", offset).map(StandingRow::read).list());
+    public YardPage page(YardFilter filter, YardOrder order, Optional<After> after, int limit) {
+        YardNarrowing narrowing = new YardNarrowing(filter);
+        String beyond = after.isEmpty() ? "" : " and (s.%1$s, s.unit_id) > (:after_value, :after_unit)".formatted(order.column());
+        String ids = "select s.unit_id, s.%1$s as at from standing s indexed by %2$s%3$s%4$s order by s.%1$s, s.unit_id limit :limit"
+                .formatted(order.column(), narrowing.index(order), narrowing.where(), beyond);
+        List<Placed> placed = reader.withHandle(handle -> {
+            Query query = handle.createQuery("select " + StandingRow.COLUMNS + ", k.at from (" + ids + ") k join standing s on s.unit_id = k.unit_id"
+                    + " join unit u on u.id = s.unit_id order by k.at, k.unit_id").bindMap(narrowing.values()).bind("limit", limit + 1);
+            after.ifPresent(row -> query.bind("after_value", order.value(row.value())).bind("after_unit", row.unitId()));
+            return query.map((row, context) -> new Placed(StandingRow.read(row, context), row.getString("at"))).list();
+        });
+        List<Standing> rows = placed.stream().limit(limit).map(Placed::standing).toList();
+        return new YardPage(rows, placed.size() <= limit ? Optional.empty()
+                : Optional.of(new After(placed.get(limit - 1).at(), rows.get(limit - 1).unitId())));
+    }
+
+    private record Placed(Standing standing, String at) {}
+
+    /** Hands over all units that a filter lets through, in order, some at a time. */
+    public void forEach(YardFilter filter, YardOrder order, Consumer<Standing> consumer) {
+        Optional<After> after = Optional.empty();
+        do {
+            YardPage page = page(filter, order, after, AT_ONCE);
+            page.rows().forEach(consumer);
+            after = page.next();
+        } while (after.isPresent());
+    }
+
+    /** These units, those that are there and that somebody may see, in this order. */
+    public List<Standing> ofUnits(List<String> unitIds, Reach reach) {
+        ReachCondition seen = new ReachCondition(reach);
+        Map<String, Standing> found = new HashMap<>();
+        for (int from = 0; from < unitIds.size(); from += AT_ONCE) {
+            List<String> some = unitIds.subList(from, Math.min(from + AT_ONCE, unitIds.size()));
+            reader.withHandle(handle -> handle.createQuery("select " + StandingRow.COLUMNS + FROM + " where s.unit_id in (<units>) and "
+                    + seen.on("s.depot")).bindList("units", some).bindMap(seen.values()).map(StandingRow::read).list())
+                    .forEach(standing -> found.put(standing.unitId(), standing));
+        }
+        return unitIds.stream().distinct().map(found::get).filter(Objects::nonNull).toList();
     }
 
     /** How many units a filter lets through. */
     public int count(YardFilter filter) {
-        Narrowing narrowing = new Narrowing(filter);
-        return reader.withHandle(handle -> handle.createQuery("select count(*) from standing s" + narrowing.where())
-                .bindMap(narrowing.values).mapTo(Integer.class).one());
+        YardNarrowing narrowing = new YardNarrowing(filter);
+        return reader.withHandle(handle -> handle.createQuery("select count(*) from standing s indexed by " + narrowing.indexForCounts()
+                + narrowing.where()).bindMap(narrowing.values()).mapTo(Integer.class).one());
     }
 
     /**
      * The numbers for the sentences above the yard.
      *
      * @param filter narrows all of them
-     * @param seasonStart units without a visit since then are counted as not visited
-     * @param today units whose next check was due before this day are counted as overdue, as are those never visited
+     * @param days the days that some of them count from
      */
-    public YardCounts counts(YardFilter filter, Instant seasonStart, LocalDate today) {
-        Narrowing narrowing = new Narrowing(filter);
-        int outOfService = count(filter.outOfServiceInstead());
-        return reader.withHandle(handle -> handle.createQuery("""
-                select count(*) as units, coalesce(sum(case when s.state = 'act' then 1 else 0 end), 0) as act,
-                coalesce(sum(case when s.state = 'drifting' then 1 else 0 end), 0) as drifting,
-                coalesce(sum(case when s.state = 'steady' then 1 else 0 end), 0) as steady,
-                coalesce(sum(case when s.state is null then 1 else 0 end), 0) as never_judged,
-                coalesce(sum(s.last_to_retake), 0) as to_retake,
-                coalesce(sum(case when coalesce(s.last_visit_at_ms, 0) < :season_start then 1 else 0 end), 0) as not_visited,
-                coalesce(sum(case when s.next_due_on < :today or s.visit_count = 0 then 1 else 0 end), 0) as overdue
-                from standing s""" + narrowing.where())
-                .bindMap(narrowing.values).bind("season_start", seasonStart.toEpochMilli())
-                .bind("today", today.toString())
-                .map((row, context) -> new YardCounts(row.getInt("units"), row.getInt("act"), row.getInt("drifting"),
-                        row.getInt("steady"), row.getInt("never_judged"), row.getInt("to_retake"), row.getInt("not_visited"),
-                        row.getInt("overdue"), outOfService)).one());
+    public YardCounts counts(YardFilter filter, YardDays days) {
+        YardNarrowing narrowing = new YardNarrowing(filter);
+        return reader.withHandle(handle -> days.bind(handle.createQuery(YardDays.COUNTS + " from standing s indexed by "
+                + narrowing.indexForCounts() + narrowing.where()).bindMap(narrowing.values()))
+                .map((row, context) -> YardDays.counts(row, outOfService(handle, filter, Duty.OUT_OF_SERVICE),
+                        outOfService(handle, filter, Duty.SOLD))).one());
+    }
+
+    private static int outOfService(Handle handle, YardFilter filter, Duty duty) {
+        YardNarrowing narrowing = new YardNarrowing(filter.of(duty));
+        return handle.createQuery("select count(*) from standing s indexed by " + narrowing.indexForCounts() + narrowing.where())
+                .bindMap(narrowing.values()).mapTo(Integer.class).one();
     }
 
     /** Writes what a unit's own row says; keeps what its visits say. */
     static void describe(Handle handle, Collection<FleetUnit> units) {
         PreparedBatch batch = handle.prepareBatch("""
-                insert into standing (unit_id, depot, label, search_text, in_service, state_rank, p_impact, last_to_retake, visit_count)
-                values (:unit, :depot, :label, :search, :in_service, :rank, 0, 0, 0)
-                on conflict (unit_id) do update set depot = excluded.depot, label = excluded.label,
-                search_text = excluded.search_text, in_service = excluded.in_service""");
+                insert into standing (unit_id, depot, label, search_text, in_service, duty, installed_on, warranty_until, state_rank, p_impact,
+                last_to_retake, visit_count)
+                values (:unit, :depot, :label, :search, :in_service, :duty, :installed, :warranty, :rank, 0, 0, 0)
+                on conflict (unit_id) do update set depot = excluded.depot, label = excluded.label, search_text = excluded.search_text,
+                in_service = excluded.in_service, duty = excluded.duty, installed_on = excluded.installed_on,
+                warranty_until = excluded.warranty_until""");
         for (FleetUnit unit : units) {
             batch.bind("unit", unit.id()).bind("depot", unit.unit().site().isEmpty() ? null : unit.unit().site())
                     .bind("label", unit.unit().label()).bind("search", unit.searchText())
                     .bind("in_service", unit.duty() == FleetUnit.Duty.IN_SERVICE ? 1 : 0)
+                    .bind("duty", Column.word(unit.duty(), null)).bind("installed", unit.unit().installedOn().map(Object::toString))
+                    .bind("warranty", unit.warrantyUntil().map(Object::toString))
                     .bind("rank", StandingRow.NEVER_JUDGED).add();
         }
         batch.execute();
@@ -97,57 +132,5 @@ public final class Standings {
         PreparedBatch batch = handle.prepareBatch(StandingRow.UPDATE_JUDGED);
         verdictsByUnit.forEach((unitId, verdicts) -> StandingRow.bindJudged(batch, unitId, verdicts).add());
         batch.execute();
-    }
-
-    /** A filter as conditions and the values they name. */
-    private static final class Narrowing {
-        private final List<String> conditions = new ArrayList<>();
-        private final Map<String, Object> values = new HashMap<>();
-
-        Narrowing(YardFilter filter) {
-            if (!filter.reach().everywhere()) {
-                ReachCondition reach = new ReachCondition(filter.reach());
-                conditions.add(reach.on("s.depot"));
-                values.putAll(reach.values());
-            }
-            conditions.add(filter.outOfService() ? "s.in_service = 0" : "s.in_service = 1");
-            filter.dueBefore().ifPresent(day -> add("(s.next_due_on < :due_before or s.visit_count = 0)", "due_before", day.toString()));
-            filter.depot().ifPresent(depot -> add("s.depot = :depot", "depot", depot));
-            filter.state().ifPresent(this::state);
-            if (filter.neverJudged()) {
-                conditions.add("s.state is null");
-            }
-            filter.condition().ifPresent(condition -> add("s.condition = :condition", "condition", condition.word()));
-            filter.notVisitedSince().ifPresent(moment ->
-                    add("coalesce(s.last_visit_at_ms, 0) < :not_since", "not_since", moment.toEpochMilli()));
-            filter.text().filter(text -> !text.isBlank()).ifPresent(this::text);
-        }
-
-        private void add(String condition, String name, Object value) {
-            conditions.add(condition);
-            values.put(name, value);
-        }
-
-        private void state(State state) {
-            if (state == State.RETAKE) {
-                conditions.add("s.last_to_retake = 1");
-            } else {
-                add("s.state = :state", "state", state.word());
-            }
-        }
-
-        private void text(String text) {
-            add("(s.search_text like :text escape '!' or s.search_text like :look_alike escape '!')", "text",
-                    "%" + escaped(text.strip().toLowerCase(Locale.ROOT)) + "%");
-            values.put("look_alike", "%" + escaped(FleetUnit.serialKey(text).toLowerCase(Locale.ROOT)) + "%");
-        }
-
-        private static String escaped(String text) {
-            return text.replace("!", "!!").replace("%", "!%").replace("_", "!_");
-        }
-
-        String where() {
-            return conditions.isEmpty() ? "" : " where " + String.join(" and ", conditions);
-        }
     }
 }

@@ -2,65 +2,83 @@ package org.longsummer.store;
 
 import java.time.Instant;
 import java.time.LocalDate;
-import java.util.Optional;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
 import org.longsummer.access.Reach;
 import org.longsummer.chain.condition.Condition;
 import org.longsummer.chain.condition.State;
+import org.longsummer.store.FleetUnit.Duty;
 
 /**
- * Which units of the yard to list; what is absent does not narrow.
+ * Which units of the yard to list.
  *
- * @param depot units of this depot
- * @param state units whose last judged visit says this; {@code RETAKE}: units whose last reading is to be retaken
- * @param neverJudged only units that were never judged
- * @param condition units whose likely condition is this
- * @param notVisitedSince units without a visit since then
- * @param dueBefore units whose next check is due before this day, and those never visited
- * @param text label, id, serial, vehicle, owner, make or model contain this; look-alikes in serials are forgiven
- * @param outOfService units laid up or sold are listed, instead of those in service
  * @param reach only units that somebody who sees so far may see
+ * @param duties only units that are looked after like this; either in service, or one or both of the others
+ * @param criteria all of them hold
  */
-public record YardFilter(Optional<String> depot, Optional<State> state, boolean neverJudged, Optional<Condition> condition,
-        Optional<Instant> notVisitedSince, Optional<LocalDate> dueBefore, Optional<String> text, boolean outOfService, Reach reach) {
+public record YardFilter(Reach reach, Set<Duty> duties, List<YardCriterion> criteria) {
+    private static final Set<Duty> IN_SERVICE = Set.of(Duty.IN_SERVICE);
 
     /** All units in service. */
-    public static final YardFilter ALL = new YardFilter(Optional.empty(), Optional.empty(), false, Optional.empty(), Optional.empty(),
-            Optional.empty(), Optional.empty(), false, Reach.EVERYWHERE);
+    public static final YardFilter ALL = new YardFilter(Reach.EVERYWHERE, IN_SERVICE, List.of());
+
+    public YardFilter {
+        duties = Set.copyOf(duties);
+        criteria = List.copyOf(criteria);
+        if (duties.isEmpty() || duties.contains(Duty.IN_SERVICE) && duties.size() > 1) {
+            throw new IllegalArgumentException("duties: " + duties + " given; give in service, or one or both of the others");
+        }
+    }
 
     /** Only what somebody may see, whatever else is asked for. */
     public YardFilter within(Reach limit) {
-        return new YardFilter(depot, state, neverJudged, condition, notVisitedSince, dueBefore, text, outOfService, reach.within(limit));
+        return new YardFilter(reach.within(limit), duties, criteria);
+    }
+
+    /** Narrowed by one thing more. */
+    public YardFilter and(YardCriterion criterion) {
+        List<YardCriterion> more = new ArrayList<>(criteria);
+        more.add(criterion);
+        return new YardFilter(reach, duties, more);
+    }
+
+    /** Units that are looked after like this, instead of those in service. */
+    public YardFilter of(Duty duty) {
+        return new YardFilter(reach, EnumSet.of(duty), criteria);
+    }
+
+    /** Units laid up or sold, instead of those in service. */
+    public YardFilter outOfServiceInstead() {
+        return new YardFilter(reach, EnumSet.of(Duty.OUT_OF_SERVICE, Duty.SOLD), criteria);
     }
 
     public YardFilter inDepot(String name) {
-        return new YardFilter(Optional.of(name), state, neverJudged, condition, notVisitedSince, dueBefore, text, outOfService, reach);
+        return and(new YardCriterion.AtDepot(name));
     }
 
     public YardFilter inState(State wanted) {
-        return new YardFilter(depot, Optional.of(wanted), neverJudged, condition, notVisitedSince, dueBefore, text, outOfService, reach);
+        return and(new YardCriterion.InState(wanted));
     }
 
     public YardFilter onlyNeverJudged() {
-        return new YardFilter(depot, state, true, condition, notVisitedSince, dueBefore, text, outOfService, reach);
+        return and(new YardCriterion.NeverJudged());
     }
 
     public YardFilter withCondition(Condition wanted) {
-        return new YardFilter(depot, state, neverJudged, Optional.of(wanted), notVisitedSince, dueBefore, text, outOfService, reach);
+        return and(new YardCriterion.Likely(wanted));
     }
 
     public YardFilter notVisitedSince(Instant moment) {
-        return new YardFilter(depot, state, neverJudged, condition, Optional.of(moment), dueBefore, text, outOfService, reach);
+        return and(new YardCriterion.NotVisitedSince(moment));
     }
 
     public YardFilter containing(String wanted) {
-        return new YardFilter(depot, state, neverJudged, condition, notVisitedSince, dueBefore, Optional.of(wanted), outOfService, reach);
+        return wanted.isBlank() ? this : and(new YardCriterion.Containing(wanted));
     }
 
     public YardFilter dueBefore(LocalDate day) {
-        return new YardFilter(depot, state, neverJudged, condition, notVisitedSince, Optional.of(day), text, outOfService, reach);
-    }
-
-    public YardFilter outOfServiceInstead() {
-        return new YardFilter(depot, state, neverJudged, condition, notVisitedSince, dueBefore, text, true, reach);
+        return and(new YardCriterion.DueBefore(day));
     }
 }

@@ -27,6 +27,8 @@ final class Routes {
         routes.post("/api/demo", house::bringDemo, ADMINISTER);
         routes.delete("/api/demo", house::removeDemo, ADMINISTER);
         routes.get("/api/yard", yard::show, SEE);
+        routes.get("/api/yard.csv", yard::file, SEE);
+        routes.post("/api/yard.csv", yard::chosenFile, SEE);
 
         routes.post("/api/units", units::add, VISIT);
         routes.get("/api/units/{unit}", units::show, SEE);

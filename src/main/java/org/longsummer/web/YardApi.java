@@ -1,35 +1,32 @@
 package org.longsummer.web;
 
 import io.javalin.http.Context;
+import java.io.IOException;
 import java.time.Clock;
 import java.time.LocalDate;
-import java.time.Month;
-import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
+import java.util.function.Consumer;
 import org.longsummer.access.Reach;
 import org.longsummer.chain.condition.Condition;
-import org.longsummer.chain.condition.State;
-import org.longsummer.chain.condition.Wording;
+import org.longsummer.files.YardFile;
 import org.longsummer.store.Depot;
-import org.longsummer.store.FleetUnit;
 import org.longsummer.store.Standing;
 import org.longsummer.store.Store;
 import org.longsummer.store.YardCounts;
-import org.longsummer.store.YardFilter;
-import org.longsummer.store.YardOrder;
-import org.longsummer.wire.Boxes;
+import org.longsummer.store.YardPage;
+import org.longsummer.web.YardQuestion.Understood;
 import org.longsummer.wire.Problem;
 
 /** The yard: the list of units, and the sentences above it that are also its filters. */
 final class YardApi {
     private static final int ROWS = 50;
-    private static final String NEVER_JUDGED = "never_judged";
-    private static final Month SEASON_START = Month.MARCH;
+    /** Parts of an address that say behind which row a page goes on. */
+    private static final String AFTER = "after";
+    private static final String AFTER_UNIT = "after_unit";
 
     private final Store store;
     private final Clock clock;
@@ -44,16 +41,15 @@ final class YardApi {
      *
      * @param unitsInFleet all units; 0 on a first start
      * @param found units that the filter lets through
-     * @param page this page's number, from 1
-     * @param pages how many there are
-     * @param unvisitedSince the day that "not visited since" counts from
+     * @param next what to add to the address for the page after this one; absent on the last one
+     * @param unvisitedSince the day that "not visited since" counts from, where one was named
      * @param sentences numbers that are filters
      * @param depots names of all depots
      * @param conditions words and phrases to filter by
      * @param rows most pressing first, unless another order was asked for
      */
-    record YardView(int unitsInFleet, int found, int page, int pages, String unvisitedSince, List<Sentence> sentences,
-            List<String> depots, List<Choice> conditions, List<Row> rows) {}
+    record YardView(int unitsInFleet, int found, Optional<Map<String, String>> next, Optional<String> unvisitedSince, List<Sentence> sentences,
+            List<String> depots, List<Choice> conditions, List<YardRows.Row> rows) {}
 
     /** A number of units and the filter that lists them. */
     record Sentence(String key, int count, Map<String, String> filter) {}
@@ -61,92 +57,73 @@ final class YardApi {
     /** A word of the files and its phrase on a screen. */
     record Choice(String word, String phrase) {}
 
-    /** A unit in the yard. {@code state} is that of its last judged visit, or {@code never_judged}. */
-    record Row(String unitId, String label, String depot, String vehicle, String roofPosition, String duty, String state,
-            boolean toRetake, String likely, String impact, Optional<String> since, Optional<String> lastVisitAt, int visitCount,
-            Optional<UnitApi.DueView> nextCheck) {}
-
     void show(Context request) {
         Reader.system(request);
-        LocalDate since = Reader.text(request, "since").map(this::day).orElseGet(this::seasonStart);
-        YardFilter place = place(request);
-        YardFilter filter = narrowed(place, request, since);
-        int page = Reader.page(request);
-        int found = store.standings().count(filter);
+        Understood asked = asked(request);
         Reach reach = Asking.of(request).reach();
         List<Depot> depots = store.depots().all(reach);
-        request.json(new YardView(store.units().count(reach), found, page, Math.max(1, (found + ROWS - 1) / ROWS), since.toString(),
-                sentences(place, since), depots.stream().map(Depot::name).toList(), conditions(),
-                rows(store.standings().page(filter, order(request), (page - 1) * ROWS, ROWS), depots)));
+        YardPage page = store.standings().page(asked.filter(), asked.order(), after(request, asked), ROWS);
+        request.json(new YardView(store.units().count(reach), store.standings().count(asked.filter()), page.next().map(YardApi::address),
+                asked.since().map(LocalDate::toString), sentences(asked), depots.stream().map(Depot::name).toList(), conditions(),
+                new YardRows(depots, clock).of(page.rows())));
     }
 
-    private YardFilter place(Context request) {
-        YardFilter filter = Asking.of(request).yard();
-        Optional<String> depot = Reader.text(request, "depot");
-        Optional<String> text = Reader.text(request, "text");
-        filter = depot.isPresent() ? filter.inDepot(depot.get()) : filter;
-        return text.isPresent() ? filter.containing(text.get()) : filter;
+    /** All that the filter lets through, as CSV. */
+    void file(Context request) throws IOException {
+        Understood asked = asked(request);
+        write(request, rows -> store.standings().forEach(asked.filter(), asked.order(), rows));
     }
 
-    private YardFilter narrowed(YardFilter place, Context request, LocalDate since) {
-        YardFilter filter = "out".equals(request.queryParam("duty")) ? place.outOfServiceInstead() : place;
-        Optional<String> state = Reader.text(request, "state");
-        Optional<String> condition = Reader.text(request, "condition");
-        if (state.isPresent()) {
-            filter = state.get().equals(NEVER_JUDGED) ? filter.onlyNeverJudged() : filter.inState(state(state.get()));
-        }
-        if (condition.isPresent()) {
-            filter = filter.withCondition(condition(condition.get()));
-        }
-        if ("overdue".equals(request.queryParam("due"))) {
-            filter = filter.dueBefore(today());
-        }
-        return "unvisited".equals(request.queryParam("seen"))
-                ? filter.notVisitedSince(since.atStartOfDay().toInstant(ZoneOffset.UTC)) : filter;
+    /** What was chosen, as CSV. */
+    void chosenFile(Context request) throws IOException {
+        YardChoice choice = YardChoice.of(request, store, today());
+        write(request, choice::forEach);
     }
 
-    private List<Sentence> sentences(YardFilter place, LocalDate since) {
-        YardCounts counts = store.standings().counts(place, since.atStartOfDay().toInstant(ZoneOffset.UTC), today());
+    private void write(Context request, Consumer<Consumer<Standing>> rows) throws IOException {
+        request.contentType("text/csv;charset=utf-8").header("Content-Disposition", "attachment; filename=\"yard-" + today() + ".csv\"");
+        try (YardFile file = new YardFile(request.outputStream())) {
+            rows.accept(file::write);
+        }
+    }
+
+    private Understood asked(Context request) {
+        return YardQuestion.of(request::queryParam, Asking.of(request).yard(), today());
+    }
+
+    private static Optional<YardPage.After> after(Context request, Understood asked) {
+        Optional<String> unit = Reader.text(request, AFTER_UNIT);
+        if (unit.isEmpty()) {
+            return Optional.empty();
+        }
+        String value = Optional.ofNullable(request.queryParam(AFTER)).orElse("");
+        try {
+            asked.order().check(value);
+            return Optional.of(new YardPage.After(value, unit.get()));
+        } catch (NumberFormatException e) {
+            throw new Refused(400, List.of(new Problem(AFTER, value, "What the page before gave as next.", "Leave it out for the first page.")));
+        }
+    }
+
+    private static Map<String, String> address(YardPage.After after) {
+        return Map.of(AFTER, after.value(), AFTER_UNIT, after.unitId());
+    }
+
+    private List<Sentence> sentences(Understood asked) {
+        YardCounts counts = store.standings().counts(asked.place(), asked.days());
         return List.of(new Sentence("act", counts.act(), Map.of("state", "act")),
                 new Sentence("drifting", counts.drifting(), Map.of("state", "drifting")),
                 new Sentence("steady", counts.steady(), Map.of("state", "steady")),
-                new Sentence(NEVER_JUDGED, counts.neverJudged(), Map.of("state", NEVER_JUDGED)),
+                new Sentence(YardQuestion.NEVER_JUDGED, counts.neverJudged(), Map.of("state", YardQuestion.NEVER_JUDGED)),
                 new Sentence("retake", counts.toRetake(), Map.of("state", "retake")),
+                new Sentence("unvisited", counts.notChecked(), Map.of("seen", "unvisited")),
                 new Sentence("overdue", counts.overdue(), Map.of("due", "overdue")),
-                new Sentence("unvisited", counts.notVisited(), Map.of("seen", "unvisited")),
+                new Sentence("filters", counts.filterOverdue(), Map.of("filter", "overdue")),
+                new Sentence("warranty", counts.warrantyEnding(), Map.of("warranty", "ending")),
+                new Sentence("planned", counts.workPlanned(), Map.of("planned", "yes")),
                 new Sentence("all", counts.units(), Map.of()),
-                new Sentence("out", counts.outOfService(), Map.of("duty", "out")));
-    }
-
-    private List<Row> rows(List<Standing> standings, List<Depot> depots) {
-        Map<String, Optional<ZoneId>> zones = depots.stream().collect(Collectors.toMap(Depot::name, Depot::timeZone));
-        List<Row> rows = new ArrayList<>();
-        for (Standing standing : standings) {
-            Optional<ZoneId> zone = zones.getOrDefault(standing.depot(), Optional.empty());
-            rows.add(new Row(standing.unitId(), standing.label(), standing.depot(), standing.vehicle(), standing.roofPosition(),
-                    Boxes.word(standing.duty()), standing.judged().map(judged -> judged.state().word()).orElse(NEVER_JUDGED),
-                    standing.lastToRetake(), standing.judged().map(YardApi::likely).orElse(""),
-                    standing.judged().map(judged -> Wording.probability(judged.probabilityOfImpact())).orElse(""),
-                    standing.judged().filter(YardApi::isFault).flatMap(judged -> judged.since()).map(LocalDate::toString),
-                    standing.lastVisitAt().map(at -> VisitRow.moment(at, zone)), standing.visitCount(),
-                    standing.next().filter(next -> standing.duty() == FleetUnit.Duty.IN_SERVICE)
-                            .map(next -> UnitApi.DueView.of(next, BecauseForm.today(clock, zone.orElse(ZoneOffset.UTC))))));
-        }
-        return rows;
-    }
-
-    private static boolean isFault(Standing.Judged judged) {
-        return judged.state() == State.ACT || judged.state() == State.DRIFTING;
-    }
-
-    private static String likely(Standing.Judged judged) {
-        if (!isFault(judged)) {
-            return "";
-        }
-        if (judged.condition() == Condition.NOT_COOLING) {
-            return judged.condition().phrase();
-        }
-        return judged.condition().phrase() + ": " + Wording.probability(judged.probabilityOfLikeliestFault());
+                new Sentence("out_of_service", counts.outOfService(), Map.of("duty", "out_of_service")),
+                new Sentence("sold", counts.sold(), Map.of("duty", "sold")));
     }
 
     private static List<Choice> conditions() {
@@ -159,51 +136,7 @@ final class YardApi {
         return choices;
     }
 
-    private static YardOrder order(Context request) {
-        return switch (Reader.text(request, "order").orElse("pressing")) {
-            case "pressing" -> YardOrder.MOST_PRESSING;
-            case "label" -> YardOrder.LABEL;
-            case "unvisited" -> YardOrder.LONGEST_UNVISITED;
-            default -> throw new Refused(400, List.of(new Problem("order", request.queryParam("order"),
-                    "One of pressing, label, unvisited.", "Leave it out for the most pressing first.")));
-        };
-    }
-
-    private static State state(String given) {
-        for (State state : State.values()) {
-            if (state.word().equals(given)) {
-                return state;
-            }
-        }
-        throw new Refused(400, List.of(new Problem("state", given, "One of act, drifting, steady, retake, never_judged.",
-                "Leave it out for all.")));
-    }
-
-    private static Condition condition(String given) {
-        for (Condition condition : Condition.values()) {
-            if (condition.word().equals(given)) {
-                return condition;
-            }
-        }
-        throw new Refused(400, List.of(new Problem("condition", given, "A condition's word, such as condenser_fouling.",
-                "Leave it out for all.")));
-    }
-
-    private LocalDate day(String given) {
-        Boxes boxes = new Boxes(Map.of("since", given));
-        Optional<LocalDate> day = boxes.day("since");
-        Refused.ifAny(boxes.problems());
-        return day.orElseGet(this::seasonStart);
-    }
-
     private LocalDate today() {
         return LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC);
-    }
-
-    /** The last first of March: where nobody says otherwise, a cooling season's preparation begins then. */
-    private LocalDate seasonStart() {
-        LocalDate today = today();
-        LocalDate thisYear = LocalDate.of(today.getYear(), SEASON_START, 1);
-        return thisYear.isAfter(today) ? thisYear.minusYears(1) : thisYear;
     }
 }

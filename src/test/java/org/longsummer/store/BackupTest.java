@@ -55,7 +55,7 @@ class BackupTest {
         List<Object> everything = new ArrayList<>(store.units().all());
         store.visits().forEach(everything::add);
         store.verdicts().forEach(verdict -> everything.add(words(verdict)));
-        everything.addAll(store.standings().page(YardFilter.ALL, YardOrder.MOST_PRESSING, 0, 100));
+        everything.addAll(store.standings().page(YardFilter.ALL, YardOrder.MOST_PRESSING, Optional.empty(), 100).rows());
         everything.addAll(store.depots().all());
         store.judging().verdicts("u1").forEach(verdict -> everything.add(verdict.state() + " " + verdict.probabilityOfImpact()));
         everything.add(store.closings().closedThrough());

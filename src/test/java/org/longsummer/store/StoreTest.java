@@ -32,6 +32,7 @@ import org.longsummer.chain.visit.Visit;
 /** On a real file in a directory of its own. */
 class StoreTest {
     private static final LocalDate TODAY = LocalDate.of(2031, 6, 20);
+    private static final YardDays DAYS = new YardDays(TODAY, Optional.empty(), TODAY.plusDays(120));
     private static final Instant NOW = Instant.parse("2031-06-10T15:00:00.123Z");
 
     @TempDir
@@ -45,8 +46,8 @@ class StoreTest {
     void anEmptyDirectoryBecomesAnEmptyRecord() {
         try (Store store = open()) {
             assertEquals(0, store.units().count());
-            assertEquals(List.of(), store.standings().page(YardFilter.ALL, YardOrder.MOST_PRESSING, 0, 50));
-            assertEquals(new YardCounts(0, 0, 0, 0, 0, 0, 0, 0, 0), store.standings().counts(YardFilter.ALL, NOW, TODAY));
+            assertEquals(List.of(), store.standings().page(YardFilter.ALL, YardOrder.MOST_PRESSING, Optional.empty(), 50).rows());
+            assertEquals(new YardCounts(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0), store.standings().counts(YardFilter.ALL, DAYS));
         }
         assertTrue(Files.exists(directory.resolve("fleet").resolve(Store.FILE)));
     }
@@ -254,18 +255,18 @@ class StoreTest {
             }
             store.judging().save(Samples.entry("v1", "u10", "2031-06-10T14:00:00Z"));
             State state = store.standings().ofUnit("u10").orElseThrow().judged().orElseThrow().state();
-            YardCounts counts = store.standings().counts(YardFilter.ALL.inDepot("Ferrow Flats"), Instant.parse("2031-05-01T00:00:00Z"),
-                    TODAY);
+            YardCounts counts = store.standings().counts(YardFilter.ALL.inDepot("Ferrow Flats"), DAYS);
             assertEquals(new YardCounts(20, state == State.ACT ? 1 : 0, state == State.DRIFTING ? 1 : 0, state == State.STEADY ? 1 : 0,
-                    19, 0, 19, 20, 0), counts, "nineteen were never visited, one is to be read again after work");
+                    19, 0, 19, 20, 0, 0, 0, 0, 0), counts, "nineteen were never visited, one is to be read again after work");
             assertEquals(0, store.standings().count(YardFilter.ALL.inDepot("Lake Orrin")));
             assertEquals(19, store.standings().count(YardFilter.ALL.onlyNeverJudged()));
             assertEquals(1, store.standings().count(YardFilter.ALL.inState(state)));
-            List<String> pressing = store.standings().page(YardFilter.ALL, YardOrder.MOST_PRESSING, 0, 20).stream()
+            List<String> pressing = store.standings().page(YardFilter.ALL, YardOrder.MOST_PRESSING, Optional.empty(), 20).rows().stream()
                     .map(Standing::unitId).toList();
             assertEquals(state == State.STEADY ? 19 : 0, pressing.indexOf("u10"), "never judged comes before steady and after the rest");
-            assertEquals(List.of("u15", "u16"), store.standings().page(YardFilter.ALL, YardOrder.LABEL, 5, 2).stream()
-                    .map(Standing::unitId).toList());
+            YardPage five = store.standings().page(YardFilter.ALL, YardOrder.LABEL, Optional.empty(), 5);
+            YardPage two = store.standings().page(YardFilter.ALL, YardOrder.LABEL, five.next(), 2);
+            assertEquals(List.of("u15", "u16"), two.rows().stream().map(Standing::unitId).toList());
         }
     }
 }

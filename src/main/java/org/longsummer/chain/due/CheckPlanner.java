@@ -48,6 +48,32 @@ public final class CheckPlanner {
         return Optional.of(next);
     }
 
+    /**
+     * The opening of the season for which the next check of a unit is, whatever else asks for one earlier: the first that opens after its
+     * last check, which is the last visit that could be judged.
+     *
+     * @param verdicts of all its visits that count, in order of time
+     * @return empty when it was never checked
+     */
+    public static Optional<LocalDate> seasonAfter(List<Verdict> verdicts) {
+        for (int i = verdicts.size() - 1; i >= 0; i--) {
+            if (verdicts.get(i).state() != State.RETAKE) {
+                return Optional.of(bySeason(verdicts.get(i), clock(verdicts)).on());
+            }
+        }
+        return Optional.empty();
+    }
+
+    /**
+     * The day by which a unit's filter has run for its interval.
+     *
+     * @param verdicts of all its visits that count, in order of time
+     * @return empty when nobody noted a clean or new filter
+     */
+    public static Optional<LocalDate> filterAfter(List<Verdict> verdicts) {
+        return verdicts.isEmpty() ? Optional.empty() : byFilterAge(verdicts, clock(verdicts)).map(NextCheck::on);
+    }
+
     private static SeasonClock clock(List<Verdict> verdicts) {
         Hemisphere seen = Hemisphere.UNSEEN;
         for (Verdict verdict : verdicts) {
