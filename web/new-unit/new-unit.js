@@ -64,4 +64,4 @@ async function save(event) {
 layFrame('new-unit');
 document.addEventListener('units-chosen', layFields);
 form.addEventListener('submit', save);
-layFields();
+layFields().then(() => { form.hidden = false; });

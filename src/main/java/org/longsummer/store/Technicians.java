@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.statement.StatementContext;
+import org.longsummer.access.Reach;
 import org.longsummer.chain.visit.InstrumentKind;
 import org.longsummer.chain.visit.Instruments;
 import org.longsummer.quantity.Current;
@@ -45,11 +46,13 @@ public final class Technicians {
         return named(name).map(Toolkit::instruments).orElse(Instruments.DEFAULT);
     }
 
-    /** Names in visits, most frequent first, at most so many. */
-    public List<String> namesInVisits(int most) {
-        return reader.withHandle(handle -> handle.createQuery("""
-                select technician from visit where technician <> '' group by technician order by count(*) desc, technician limit :most""")
-                .bind("most", most).mapTo(String.class).list());
+    /** Names in visits that somebody may see, most frequent first, at most so many. */
+    public List<String> namesInVisits(Reach reach, int most) {
+        ReachCondition seen = new ReachCondition(reach);
+        return reader.withHandle(handle -> handle
+                .createQuery("select technician from visit join unit on unit.id = visit.unit_id where technician <> '' and "
+                        + seen.on("unit.depot") + " group by technician order by count(*) desc, technician limit :most")
+                .bindMap(seen.values()).bind("most", most).mapTo(String.class).list());
     }
 
     public void save(Toolkit toolkit) {

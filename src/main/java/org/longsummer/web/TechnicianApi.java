@@ -47,7 +47,7 @@ final class TechnicianApi {
     void list(Context request) {
         UnitSystem system = Reader.system(request);
         List<ToolkitView> known = store.technicians().all().stream().map(toolkit -> view(toolkit, system)).toList();
-        request.json(new Page(known, kinds(system), store.technicians().namesInVisits(NAMES_OFFERED).stream()
+        request.json(new Page(known, kinds(system), store.technicians().namesInVisits(Asking.of(request).reach(), NAMES_OFFERED).stream()
                 .filter(name -> known.stream().noneMatch(one -> one.name().equals(name))).toList()));
     }
 

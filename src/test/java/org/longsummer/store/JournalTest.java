@@ -160,15 +160,15 @@ class JournalTest {
         }
         try (Connection connection = file(); Statement statement = connection.createStatement()) {
             statement.execute("alter table unit add column colour text");
-            statement.execute("create table photo (id text primary key, unit_id text not null, taken_by text, picture blob)");
+            statement.execute("create table finding (id text primary key, unit_id text not null, taken_by text, picture blob)");
         }
         try (Store store = open()) {
             assertEquals(1, store.units().count());
         }
         try (Connection connection = file(); Statement statement = connection.createStatement()) {
             statement.execute("update unit set colour = 'sand'");
-            statement.execute("insert into photo values ('f1', 'u1', 'Ines', x'0102')");
-            statement.execute("delete from photo");
+            statement.execute("insert into finding values ('f1', 'u1', 'Ines', x'0102')");
+            statement.execute("delete from finding");
         }
         try (Store store = open()) {
             List<JournalLine> lines = store.journal().ofUnit("u1", 3);

@@ -89,11 +89,11 @@ class EveryAddressTest {
     }
 
     private Map<String, String> ours() {
-        return Map.of("unit", ourUnit, "visit", "ourvisit", "person", "nobody", "session", "none", "program", "none", "link", "none");
+        return Map.of("unit", ourUnit, "visit", "ourvisit", "photo", "none", "person", "nobody", "session", "none", "program", "none", "link", "none");
     }
 
     private Map<String, String> theirs() {
-        return Map.of("unit", theirUnit, "visit", FOREIGN + "visit", "person", "nobody", "session", "none", "program", "none", "link", "none");
+        return Map.of("unit", theirUnit, "visit", FOREIGN + "visit", "photo", "none", "person", "nobody", "session", "none", "program", "none", "link", "none");
     }
 
     private static Reply ask(Caller caller, Address address, String path) {
@@ -183,7 +183,7 @@ class EveryAddressTest {
             new Doorkeeper(server.store, Front.LOCAL, new Cookies(Front.LOCAL)).inspect(config.unsafe.internalRouter);
         }));
         assertThrows(IllegalStateException.class, () -> io.javalin.Javalin.create(config -> {
-            config.routes.get("/api/photos/{photo}", request -> request.result("whose?"), Needs.SEE);
+            config.routes.get("/api/parts/{part}", request -> request.result("whose?"), Needs.SEE);
             new Doorkeeper(server.store, Front.LOCAL, new Cookies(Front.LOCAL)).inspect(config.unsafe.internalRouter);
         }));
     }

@@ -321,7 +321,7 @@ class OfflineInBrowserTest {
         phone.box("Outdoor air").fill("33,3");
         phone.box("Supply air").fill("14,2");
         phone.box("Amps").fill("12,1");
-        assertThat(phone.page.locator("#live-said")).containsText("11.4 °C, expected");
+        assertThat(phone.page.locator("#live-said")).containsText("11,4 °C, expected");
         phone.box("Outdoor air").fill("93");
         assertThat(phone.page.locator("#ambient_db-question")).not().isEmpty();
         phone.picture("celsius-dark");
