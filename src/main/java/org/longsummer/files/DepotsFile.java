@@ -6,9 +6,13 @@ import java.time.DateTimeException;
 import java.time.MonthDay;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.function.ObjLongConsumer;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.longsummer.chain.season.Climate;
@@ -21,6 +25,7 @@ final class DepotsFile {
     private static final List<String> HOURS = IntStream.rangeClosed(1, 12).mapToObj(month -> "run_hours_" + month).toList();
     private static final List<String> COLUMNS = Stream.concat(Stream.of("site", "altitude_m", "time_zone", "season_opens", "season_closes"),
             HOURS.stream()).toList();
+    static final Layout LAYOUT = new Layout(COLUMNS, List.of(List.of("site")));
 
     private DepotsFile() {}
 
@@ -30,7 +35,8 @@ final class DepotsFile {
         }
     }
 
-    private static List<String> cells(Depot depot) {
+    /** The cells of a depot, in the order of the layout. */
+    static List<String> cells(Depot depot) {
         List<String> cells = new ArrayList<>(List.of(Cell.escaped(depot.name()), depot.altitude().map(altitude -> Shortest.text(altitude.metres()))
                 .orElse(""), depot.timeZone().map(ZoneId::getId).orElse("")));
         cells.add(depot.climate().map(climate -> day(climate.opens())).orElse(""));
@@ -47,13 +53,28 @@ final class DepotsFile {
     }
 
     static void read(Path file, Findings findings, Consumer<Depot> depots) throws IOException {
-        Sheet.read(file, new Layout(COLUMNS, List.of(List.of("site"))), findings, row -> {
+        read(file, name -> Optional.empty(), findings, (depot, row) -> depots.accept(depot));
+    }
+
+    /**
+     * Reads depots with the rows in which they stand. What a cell leaves open is taken from the depot as it is known already.
+     *
+     * @throws IOException when the file cannot be read
+     */
+    static void read(Path file, Function<String, Optional<Depot>> known, Findings findings, ObjLongConsumer<Depot> depots) throws IOException {
+        Map<String, Long> rows = new HashMap<>();
+        Sheet.read(file, LAYOUT, findings, row -> {
             String name = row.required("site", "name the depot");
-            Optional<Altitude> altitude = row.quantity("altitude_m", Altitude::new);
-            Optional<ZoneId> zone = zone(row);
-            Optional<Climate> climate = climate(row);
+            Long earlier = name.isEmpty() ? null : rows.putIfAbsent(name, row.number());
+            if (earlier != null) {
+                row.problem("site", name, "row " + earlier + " has the same depot; keep one of the rows");
+            }
+            Optional<Depot> before = known.apply(name);
+            Optional<Altitude> altitude = row.quantity("altitude_m", Altitude::new).or(() -> before.flatMap(Depot::altitude));
+            Optional<ZoneId> zone = zone(row).or(() -> before.flatMap(Depot::timeZone));
+            Optional<Climate> climate = climate(row).or(() -> before.flatMap(Depot::climate));
             if (row.isSound()) {
-                depots.accept(new Depot(name, altitude, zone, climate));
+                depots.accept(new Depot(name, altitude, zone, climate), row.number());
             }
         });
     }

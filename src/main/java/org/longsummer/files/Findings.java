@@ -2,6 +2,7 @@ package org.longsummer.files;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 
 /** What reading files brought to light: problems, of which the first are kept, and remarks that hinder nothing. */
 public final class Findings {
@@ -10,10 +11,21 @@ public final class Findings {
 
     private final List<Problem> problems = new ArrayList<>();
     private final List<String> remarks = new ArrayList<>();
+    private final Consumer<Problem> each;
     private long count;
+
+    public Findings() {
+        this(problem -> { });
+    }
+
+    /** @param each told of every problem, also of those that are no longer listed */
+    Findings(Consumer<Problem> each) {
+        this.each = each;
+    }
 
     void add(Problem problem) {
         count++;
+        each.accept(problem);
         if (problems.size() < LISTED) {
             problems.add(problem);
         }

@@ -29,6 +29,9 @@ import java.util.function.Consumer;
  * lines ended by LF or CR LF, in UTF-8 (UTF-16 with its byte-order mark), with or without a byte-order mark.
  */
 final class Sheet {
+    /** Why rows cannot be told apart any more. */
+    static final String UNSPLIT = "from here on cells cannot be told apart: put text with separators between two \" and write \"\" for one inside; "
+            + "a row has at most 16,000 cells and a cell at most 16 million letters";
     private final String name;
     private final Layout layout;
     private final Findings findings;
@@ -73,7 +76,7 @@ final class Sheet {
                 row(number, records.next(), rows);
             }
         } catch (CsvParseException e) {
-            whole(number + 1, "the quotation marks do not match from here on; put text with commas between two \", and write \"\" for one inside");
+            whole(number + 1, UNSPLIT);
         } catch (UncheckedIOException e) {
             unreadable(e.getCause(), number + 1);
         } catch (CharacterCodingException e) {

@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.ObjLongConsumer;
 import org.longsummer.store.FleetUnit;
 
 /** A {@code units.csv}. */
@@ -27,6 +28,13 @@ public final class UnitsFile {
     public static Map<String, FleetUnit> read(Path file, Function<String, Optional<FleetUnit>> known, Findings findings)
             throws IOException {
         Map<String, FleetUnit> units = new LinkedHashMap<>();
+        readRows(file, known, findings, (unit, row) -> units.put(unit.id(), unit));
+        return units;
+    }
+
+    /** Hands over all units that can be read, with the rows in which they stand. */
+    static void readRows(Path file, Function<String, Optional<FleetUnit>> known, Findings findings, ObjLongConsumer<FleetUnit> units)
+            throws IOException {
         Map<String, Long> rows = new HashMap<>();
         long[] withoutAltitude = {0};
         Sheet.read(file, UnitColumns.LAYOUT, findings, row -> {
@@ -39,14 +47,13 @@ public final class UnitsFile {
             FleetUnit unit = UnitColumns.read(row, knownUnit);
             withoutAltitude[0] += knownUnit.isEmpty() && UnitColumns.lacksAltitude(row) ? 1 : 0;
             if (row.isSound()) {
-                units.put(id, unit);
+                units.accept(unit, row.number());
             }
         });
         if (withoutAltitude[0] > 0) {
             findings.remark(file.getFileName() + ": " + withoutAltitude[0]
                     + " units without altitude_ft are taken to stand at sea level; 1,000 ft change the split by some 3 %");
         }
-        return units;
     }
 
     /**

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.ObjLongConsumer;
 import java.util.function.Predicate;
 import org.longsummer.chain.visit.Visit;
 import org.longsummer.store.Entry;
@@ -29,9 +30,15 @@ public final class VisitsFile {
      */
     public static void readEntries(Path file, Predicate<String> isKnown, String savedBy, Findings findings, Consumer<Entry> entries)
             throws IOException {
+        readRows(file, isKnown, savedBy, findings, (entry, row) -> entries.accept(entry));
+    }
+
+    /** The same with the rows in which they stand. */
+    static void readRows(Path file, Predicate<String> isKnown, String savedBy, Findings findings, ObjLongConsumer<Entry> entries)
+            throws IOException {
         Ids ids = new Ids();
-        Sheet.read(file, VisitColumns.LAYOUT, findings, row ->
-                ids.read(row, isKnown, visit -> entries.accept(new Entry(visit, VisitColumns.typed(row), savedBy, RecordColumns.correction(row)))));
+        Sheet.read(file, VisitColumns.LAYOUT, findings, row -> ids.read(row, isKnown, visit ->
+                entries.accept(new Entry(visit, VisitColumns.typed(row), savedBy, RecordColumns.correction(row)), row.number())));
     }
 
     /** A row of somebody's whole record: when it was received and whether it was withdrawn, as the file says. */

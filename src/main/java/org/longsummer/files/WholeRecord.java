@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,13 +14,18 @@ import org.longsummer.store.Depot;
 import org.longsummer.store.FleetUnit;
 import org.longsummer.store.Intake;
 import org.longsummer.store.Photo;
+import org.longsummer.store.PlannedWork;
+import org.longsummer.store.PriceFigure;
+import org.longsummer.store.PriceScope;
+import org.longsummer.store.Quotes;
 import org.longsummer.store.Store;
 import org.longsummer.store.Toolkit;
 import org.longsummer.store.UnitChange;
 
 /**
  * A whole record as CSV files in a directory, out and in again without loss: units, all visits with their corrections and withdrawals,
- * depots, what became of units, photos, technicians' instruments, the business. Taking in what is there already changes nothing.
+ * depots, prices, planned work, quotes, what became of
+ * units, photos, technicians' instruments, the business. Taking in what is there already changes nothing.
  */
 public final class WholeRecord {
     private static final String UNITS = "units.csv";
@@ -47,14 +53,21 @@ public final class WholeRecord {
         DepotsFile.write(directory.resolve(DepotsFile.NAME), store.depots().all(reach));
         ChangesFile.write(directory.resolve(ChangesFile.NAME), store, reach);
         PhotosFile.write(directory, store, reach, progress);
+        PriceRowsFile.write(directory.resolve(PriceRowsFile.NAME), store.prices().all().stream().filter(figure -> sees(store, reach, figure.scope())).toList());
+        PlansFile.write(directory.resolve(PlansFile.NAME), store.plans().all().stream()
+                .filter(plan -> Import.seen(store, reach, plan.unitId()).isPresent()).toList());
+        QuotesFile.write(directory.resolve(QuotesFile.NAME), store.quotes().all().entrySet().stream()
+                .filter(quote -> Import.seen(store, reach, quote.getKey()).isPresent()).toList());
         TechniciansFile.write(directory.resolve(TechniciansFile.NAME), store.technicians().all());
         BusinessFile.write(directory, store.business().read());
     }
 
     /** What is small enough to be held while the rest is read. */
-    private record Rest(List<Depot> depots, List<UnitChange> changes, List<Toolkit> toolkits, List<Business> business, List<Photo> photos) {
+    private record Rest(List<Depot> depots, List<UnitChange> changes, List<Toolkit> toolkits, List<Business> business, List<Photo> photos,
+            List<PriceFigure> prices, List<PlannedWork> plans, Map<String, Quotes.InHand> quotes) {
         Rest() {
-            this(new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
+            this(new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>(),
+                    new LinkedHashMap<>());
         }
     }
 
@@ -80,6 +93,9 @@ public final class WholeRecord {
                 takeVisits(visitsFile.get(), intake, progress);
             }
             rest.changes().forEach(intake::change);
+            rest.prices().forEach(intake::price);
+            rest.plans().forEach(intake::plan);
+            rest.quotes().forEach(intake::quote);
             rest.toolkits().forEach(intake::toolkit);
             rest.business().stream().filter(business -> !business.equals(Business.UNKNOWN)).forEach(intake::business);
             for (Photo photo : rest.photos()) {
@@ -103,6 +119,16 @@ public final class WholeRecord {
         if (present(directory, TechniciansFile.NAME).isPresent()) {
             TechniciansFile.read(directory.resolve(TechniciansFile.NAME), findings, rest.toolkits()::add);
         }
+        if (present(directory, PriceRowsFile.NAME).isPresent()) {
+            PriceRowsFile.read(directory.resolve(PriceRowsFile.NAME), findings, (figure, row) -> rest.prices().add(figure));
+        }
+        if (present(directory, PlansFile.NAME).isPresent()) {
+            new PlansFile(id -> isKnown(store, units, id), store.plans()::find, "", store.clock().instant(), store.prices().currency())
+                    .read(directory.resolve(PlansFile.NAME), findings, (plan, row) -> rest.plans().add(plan));
+        }
+        if (present(directory, QuotesFile.NAME).isPresent()) {
+            QuotesFile.read(directory.resolve(QuotesFile.NAME), id -> isKnown(store, units, id), findings, rest.quotes()::put);
+        }
         if (present(directory, BusinessFile.NAME).isPresent()) {
             BusinessFile.read(directory, findings, rest.business()::add);
         }
@@ -110,6 +136,14 @@ public final class WholeRecord {
             PhotosFile.read(directory, findings, rest.photos()::add);
         }
         return rest;
+    }
+
+    private static boolean sees(Store store, Reach reach, PriceScope scope) {
+        return switch (scope.kind()) {
+            case FLEET -> true;
+            case DEPOT -> reach.includes(scope.name());
+            case UNIT -> Import.seen(store, reach, scope.name()).isPresent();
+        };
     }
 
     private static boolean isKnown(Store store, Map<String, FleetUnit> units, String id) {

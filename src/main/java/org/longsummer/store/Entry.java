@@ -25,12 +25,12 @@ public record Entry(Visit visit, Typed typed, String savedBy, Optional<Correctio
     }
 
     /** Whoever hands it over the second time may be somebody else, and may have it from a list of what counts, without what it corrected. */
-    boolean hasSameContentAs(Entry other) {
+    public boolean hasSameContentAs(Entry other) {
         return visit.equals(other.visit) && typed.equals(other.typed) && (correction.equals(other.correction) || other.correction.isEmpty());
     }
 
     /** With its moment as exact as it can be stored. */
-    Entry toMilliseconds() {
+    public Entry toMilliseconds() {
         Visit exact = new Visit(visit.id(), visit.unitId(), visit.at().truncatedTo(ChronoUnit.MILLIS), visit.offset(),
                 visit.technician(), visit.instruments(), visit.readings(), visit.fanSpeed(), visit.powerSource(), visit.filter(),
                 visit.coil(), visit.icedCoil(), visit.workDone(), visit.notes());

@@ -116,6 +116,27 @@ public final class Intake {
         }
     }
 
+    /** A figure of a price list. */
+    public void price(PriceFigure figure) {
+        Prices.put(handle, figure);
+    }
+
+    /** Planned work; its unit is handed over before it. */
+    public void plan(PlannedWork plan) {
+        flushUnits();
+        if (!Plans.find(handle, plan.id()).equals(Optional.of(plan))) {
+            Plans.put(handle, plan);
+        }
+    }
+
+    /** A price in hand; its unit is handed over before it. */
+    public void quote(String unitId, Quotes.InHand quote) {
+        flushUnits();
+        if (!Quotes.of(handle, unitId).equals(Optional.of(quote))) {
+            Quotes.put(handle, unitId, quote);
+        }
+    }
+
     public void toolkit(Toolkit toolkit) {
         Technicians.save(handle, toolkit);
     }

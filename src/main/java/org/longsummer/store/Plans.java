@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.statement.StatementContext;
 import org.longsummer.chain.visit.Work;
@@ -37,10 +38,40 @@ public final class Plans {
                 insert into planned_work (id, unit_id, works, planned_for, price_minor, currency, note, planned_by, planned_at_ms)
                 values (:id, :unit, :works, :day, :price, :currency, :note, :by, :at) on conflict (id) do nothing""")
                 .bind("id", plan.id()).bind("unit", plan.unitId())
-                .bind("works", plan.works().stream().map(work -> Column.word(work, null)).collect(Collectors.joining(" ")))
+                .bind("works", words(plan.works()))
                 .bind("day", plan.plannedFor().toString()).bind("price", plan.price().map(Money::minor))
                 .bind("currency", plan.price().map(Money::currency)).bind("note", plan.note()).bind("by", plan.plannedBy())
                 .bind("at", plan.plannedAt().toEpochMilli()).execute());
+    }
+
+    /** All plans, also those that ended. */
+    public List<PlannedWork> all() {
+        return reader.withHandle(handle -> handle.createQuery(PLANNED + "order by p.planned_for, p.id").map(Plans::row).list());
+    }
+
+    /** Adds a plan, or takes over what is given otherwise of one that is there, with how it ended. */
+    static void put(Handle handle, PlannedWork plan) {
+        Optional<PlannedWork.Ended> ended = plan.ended();
+        handle.createUpdate("""
+                insert into planned_work (id, unit_id, works, planned_for, price_minor, currency, note, planned_by, planned_at_ms, ended_as,
+                ended_by, ended_at_ms) values (:id, :unit, :works, :day, :price, :currency, :note, :by, :at, :endedAs, :endedBy, :endedAt)
+                on conflict (id) do update set unit_id = excluded.unit_id, works = excluded.works, planned_for = excluded.planned_for,
+                price_minor = excluded.price_minor, currency = excluded.currency, note = excluded.note, planned_by = excluded.planned_by,
+                planned_at_ms = excluded.planned_at_ms, ended_as = excluded.ended_as, ended_by = excluded.ended_by,
+                ended_at_ms = excluded.ended_at_ms""")
+                .bind("id", plan.id()).bind("unit", plan.unitId()).bind("works", words(plan.works())).bind("day", plan.plannedFor().toString())
+                .bind("price", plan.price().map(Money::minor)).bind("currency", plan.price().map(Money::currency)).bind("note", plan.note())
+                .bind("by", plan.plannedBy()).bind("at", plan.plannedAt().toEpochMilli())
+                .bind("endedAs", ended.map(end -> Column.word(end.as(), null))).bind("endedBy", ended.map(PlannedWork.Ended::by))
+                .bind("endedAt", ended.map(end -> end.at().toEpochMilli())).execute();
+    }
+
+    static Optional<PlannedWork> find(Handle handle, String id) {
+        return handle.createQuery(PLANNED + "where p.id = :id").bind("id", id).map(Plans::row).findOne();
+    }
+
+    private static String words(List<Work> works) {
+        return works.stream().map(work -> Column.word(work, null)).collect(Collectors.joining(" "));
     }
 
     public Optional<PlannedWork> find(String id) {

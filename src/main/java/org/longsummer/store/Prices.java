@@ -100,6 +100,25 @@ public final class Prices {
         });
     }
 
+    /** A figure as it was given for one scope alone. */
+    public Optional<String> figure(PriceScope scope, String key) {
+        return reader.withHandle(handle -> handle.createQuery("select amount from price where scope = :scope and name = :name and figure = :figure")
+                .bind("scope", word(scope)).bind("name", scope.name()).bind("figure", key).mapTo(String.class).findOne());
+    }
+
+    /** All that was given, the widest scope first. */
+    public List<PriceFigure> all() {
+        return reader.withHandle(handle -> handle.createQuery("""
+                select scope, name, figure, amount from price
+                order by case scope when 'fleet' then 1 when 'depot' then 2 else 3 end, name, figure""")
+                .map((row, context) -> new PriceFigure(new PriceScope(Column.choice(row, "scope", PriceScope.Kind.class, null), row.getString("name")),
+                        row.getString("figure"), row.getString("amount"))).list());
+    }
+
+    static void put(Handle handle, PriceFigure figure) {
+        upsert(handle, figure.scope(), Map.of(figure.key(), figure.amount()));
+    }
+
     private static void upsert(Handle handle, PriceScope scope, Map<String, String> figures) {
         PreparedBatch batch = handle.prepareBatch("""
                 insert into price (scope, name, figure, amount) values (:scope, :name, :figure, :amount)

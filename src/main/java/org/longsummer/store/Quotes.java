@@ -1,7 +1,11 @@
 package org.longsummer.store;
 
 import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.longsummer.chain.visit.Work;
 import org.longsummer.chain.weighing.Quote;
@@ -27,23 +31,45 @@ public final class Quotes {
     public record InHand(Quote quote, String offeredBy, Optional<LocalDate> offeredOn) {}
 
     public Optional<InHand> of(String unitId) {
-        return reader.withHandle(handle -> handle.createQuery("""
+        return reader.withHandle(handle -> of(handle, unitId));
+    }
+
+    static Optional<InHand> of(Handle handle, String unitId) {
+        return handle.createQuery("""
                 select work, price_minor, currency, offered_by, offered_on from quote where unit_id = :unit""").bind("unit", unitId)
                 .map((row, context) -> new InHand(new Quote(Column.choice(row, "work", Work.class, null),
                         new Money(row.getLong("price_minor"), row.getString("currency"))), row.getString("offered_by"),
-                        Column.day(row, "offered_on"))).findOne());
+                        Column.day(row, "offered_on"))).findOne();
+    }
+
+    /** All of them, by unit. */
+    public Map<String, InHand> all() {
+        return reader.withHandle(handle -> handle.createQuery("""
+                select unit_id, work, price_minor, currency, offered_by, offered_on from quote order by unit_id""")
+                .reduceRows(new LinkedHashMap<String, InHand>(), (all, row) -> {
+                    all.put(row.getColumn("unit_id", String.class), new InHand(new Quote(
+                            Work.valueOf(row.getColumn("work", String.class).toUpperCase(Locale.ROOT)),
+                            new Money(row.getColumn("price_minor", Long.class), row.getColumn("currency", String.class))),
+                            row.getColumn("offered_by", String.class),
+                            Optional.ofNullable(row.getColumn("offered_on", String.class)).map(LocalDate::parse)));
+                    return all;
+                }));
     }
 
     /** Takes the place of the one in hand. */
     public void take(String unitId, InHand quote) {
-        writer.useTransaction(handle -> handle.createUpdate("""
+        writer.useTransaction(handle -> put(handle, unitId, quote));
+    }
+
+    static void put(Handle handle, String unitId, InHand quote) {
+        handle.createUpdate("""
                 insert into quote (unit_id, work, price_minor, currency, offered_by, offered_on)
                 values (:unit, :work, :price, :currency, :by, :day)
                 on conflict (unit_id) do update set work = excluded.work, price_minor = excluded.price_minor, currency = excluded.currency,
                 offered_by = excluded.offered_by, offered_on = excluded.offered_on""")
                 .bind("unit", unitId).bind("work", Column.word(quote.quote().work(), null)).bind("price", quote.quote().price().minor())
                 .bind("currency", quote.quote().price().currency()).bind("by", quote.offeredBy())
-                .bind("day", quote.offeredOn().map(LocalDate::toString)).execute());
+                .bind("day", quote.offeredOn().map(LocalDate::toString)).execute();
     }
 
     /** Forgets the one in hand. */

@@ -51,6 +51,7 @@ public final class Store implements AutoCloseable {
     private final Prices prices;
     private final Quotes quotes;
     private final Plans plans;
+    private final FileForms fileForms;
     private final Clock clock;
     private final Path file;
 
@@ -86,6 +87,7 @@ public final class Store implements AutoCloseable {
         prices = new Prices(reader, writer);
         quotes = new Quotes(reader, writer);
         plans = new Plans(reader, writer, clock);
+        fileForms = new FileForms(reader, writer);
     }
 
     /**
@@ -184,6 +186,11 @@ public final class Store implements AutoCloseable {
 
     public Plans plans() {
         return plans;
+    }
+
+    /** How files with headers of the fleet's own are read. */
+    public FileForms fileForms() {
+        return fileForms;
     }
 
     public Demo demo() {

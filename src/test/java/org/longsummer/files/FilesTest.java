@@ -172,7 +172,7 @@ class FilesTest {
         assertTrue(problems("visit_id,unit_id,visited_at,supply_db_f\n").get(0)
                 .contains("row 1, return_db_f: this column is missing; add it (or return_db_c)"));
         assertTrue(problems("unit_id,unit_id,visited_at,return_db_f,supply_db_f\n").get(0).contains("two columns have this name"));
-        assertTrue(problems(HEADER + "v1,u1,2024-05-11T12:46Z,76,56,,none,\"windy\n").get(0).contains("quotation marks do not match"));
+        assertTrue(problems(HEADER + "v1,u1,2024-05-11T12:46Z,76,56,,none,\"windy\n").get(0).contains("cells cannot be told apart"));
     }
 
     @Test
