@@ -12,7 +12,7 @@ import { sendPhotos } from '../shared/photo-sending.js';
 import { sendItem } from '../shared/sending.js';
 import { count, dayText, momentText, placeNodes } from '../shared/words.js';
 import { layClock, stopClock } from './clock.js';
-import { chooseMoisture, layFields, nameBoxes, readingNames } from './fields.js';
+import { chooseMoisture, layFields, moveOnWithEnter, nameBoxes, readingNames } from './fields.js';
 import { openWhatMatters, sayWhatIsHeld } from './folds.js';
 import { judgeNow, judgeSoon, say } from './live.js';
 import { layPhotos, photoCount, releasePhotos } from './photos.js';
@@ -172,16 +172,25 @@ async function lay() {
   changed();
 }
 
+/** What comes after work: reading again, or, where there is another machine now, its plate. */
+function afterWork(work) {
+  if (work.includes('unit_replaced')) {
+    const day = new FormData(form).get('visited_at').slice(0, 10);
+    return element('a', { class: 'button', href: `../moved/?unit=${part(unitId)}&kind=replacement&on=${day}` }, 'Record the new machine');
+  }
+  return work.length ? element('a', { class: 'button', href: `./?unit=${part(unitId)}&again=${part(id)}` }, 'Read again after the work') : '';
+}
+
 function showDone(title, verdict, words, buttons) {
   form.hidden = true;
   const place = byId('done');
   place.hidden = false;
   byId('title').textContent = title;
   byId('how-fresh').textContent = '';
-  const work = new FormData(form).getAll('work').length > 0;
+  const work = new FormData(form).getAll('work');
   fill(place, words, verdict ? say(verdict) : '', verdict ? cautionBox(forCondition(verdict.condition)) : '',
-    element('div', { class: 'buttons' }, buttons,
-      work ? element('a', { class: 'button', href: `./?unit=${part(unitId)}&again=${part(id)}` }, 'Read again after the work') : '',
+    work.includes('unit_replaced') ? element('p', {}, 'The new machine has a plate and a history of its own: record it before its first visit.') : '',
+    element('div', { class: 'buttons' }, buttons, afterWork(work),
       element('a', { class: 'button', href: './' }, 'Next unit')));
   byId('main').focus();
   window.scrollTo(0, 0);
@@ -257,6 +266,7 @@ layFrame('visit', { withUnits: false });
 if (unitId) {
   form.addEventListener('input', changed);
   form.addEventListener('submit', save);
+  moveOnWithEnter(form, byId('save'));
   document.addEventListener('units-chosen', unitsChanged);
   lay().catch(refusal => sayFailure(byId('failure'), refusal));
 } else {
