@@ -79,7 +79,8 @@ export function nameBoxes(system) {
   }
 }
 
-const isShown = box => box.offsetParent !== null;
+/** Not within a folded part. */
+const isShown = box => box.checkVisibility?.() ?? box.offsetParent !== null;
 
 /** Enter, or the number pad's key for it, goes on to the next reading and from the last one to `afterLast`; it never saves. */
 export function moveOnWithEnter(form, afterLast) {
