@@ -21,7 +21,7 @@ function row({ at, who, way, about, about_id: id, name, unit_id: unit, event, co
 }
 
 function show({ changes, page: number, pages }) {
-  fill(byId('changes'), changes.length ? element('table', {}, element('thead', {}, element('tr', {}, ['When', 'Who', 'What', 'What happened'].map(heading =>
+  fill(byId('changes'), changes.length ? element('table', { class: 'stack' }, element('thead', {}, element('tr', {}, ['When', 'Who', 'What', 'What happened'].map(heading =>
     element('th', { scope: 'col' }, heading)))), element('tbody', {}, changes.map(row))) : element('p', { class: 'quiet' }, 'Nothing was changed yet.'));
   fill(byId('pager'), number > 1 ? element('a', { class: 'button', href: `?page=${number - 1}`, rel: 'prev' }, 'Later changes') : '',
     number < pages ? element('a', { class: 'button', href: `?page=${number + 1}`, rel: 'next' }, 'Earlier changes') : '');

@@ -13,15 +13,20 @@ const MARKS = { withdrawn: 'withdrawn', corrected: 'corrected', correction: 'cor
 /** Why a row no longer counts, or what it corrects; with who and when. */
 export const markNodes = ({ kind, by, at, reason }) => [MARKS[kind], by ? [' by ', named(by)] : '', `, ${recordedText(at)}: `, named(reason)];
 
+const HEADS = ['State', 'When', 'Split', 'Amps', 'Likely', 'Work done', 'By', 'Marks'];
+/** State and marks are not struck through with the rest of a row that no longer counts. */
+const PLAIN = [0, 7];
+
 function rowOf(row, choose) {
   const at = element('a', { href: `#visit`, onclick: event => {
     event.preventDefault();
     choose(row.id);
   } }, momentText(row.at));
   const state = row.state ? element('span', { class: stateClass(row.state) }, stateText(row.state)) : 'does not count';
-  return element('tr', { class: row.counts ? '' : 'struck' }, element('td', { class: 'plain' }, state), element('td', {}, at),
-    element('td', {}, row.split?.text ?? ''), element('td', {}, row.amps?.text ?? ''), element('td', {}, row.condition === 'nothing wrong' ? '' : row.condition),
-    element('td', {}, workText(row.work)), element('td', {}, named(row.technician)), element('td', { class: 'plain' }, row.marking ? markNodes(row.marking) : ''));
+  const cells = [state, at, row.split?.text ?? '', row.amps?.text ?? '', row.condition === 'nothing wrong' ? '' : row.condition, workText(row.work),
+    named(row.technician), row.marking ? markNodes(row.marking) : ''];
+  return element('tr', { class: row.counts ? '' : 'struck' }, cells.map((cell, index) => element('td', { 'data-head': index > 1 ? HEADS[index] : undefined,
+    class: PLAIN.includes(index) ? 'plain' : undefined }, cell)));
 }
 
 const FIRST = 25;
@@ -29,11 +34,10 @@ const FIRST = 25;
 /** Latest first; a long record shows its latest rows and, on asking, the rest. */
 export function visitTable(visits, choose) {
   if (!visits.length) return element('p', { class: 'quiet' }, 'No visit yet.');
-  const heads = ['State', 'When', 'Split', 'Amps', 'Likely', 'Work done', 'By', 'Marks'];
   const latest = [...visits].reverse();
   const body = element('tbody', {}, latest.slice(0, FIRST).map(row => rowOf(row, choose)));
-  const table = element('table', {}, element('caption', {}, 'Latest first; ± is two standard uncertainties, about 95 %.'),
-    element('thead', {}, element('tr', {}, heads.map(head => element('th', { scope: 'col' }, head)))), body);
+  const table = element('table', { class: 'stack' }, element('caption', {}, 'Latest first; ± is two standard uncertainties, about 95 %.'),
+    element('thead', {}, element('tr', {}, HEADS.map(head => element('th', { scope: 'col' }, head)))), body);
   if (latest.length <= FIRST) return table;
   const more = element('button', { type: 'button', onclick: () => {
     fill(body, latest.map(row => rowOf(row, choose)));

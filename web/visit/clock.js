@@ -7,10 +7,15 @@ import { draft, dropDraft, keepDraft } from '../shared/reader.js';
 const SETTLED = 15;
 const SECOND = 1000;
 
+/** A clock that was left running for longer belongs to an earlier visit. */
+const LONGEST_MINUTES = 6 * 60;
+
 let key;
 let fillBox = () => {};
+/** The start while this page is open, where the device cannot keep it. */
+let startedHere;
 
-const started = () => draft(key);
+const started = () => draft(key) ?? startedHere;
 const twoDigits = number => String(number).padStart(2, '0');
 
 /** Whole minutes since the start; undefined when the clock was never started. */
@@ -29,12 +34,14 @@ function show() {
   const seconds = Math.floor((Date.now() - since) / SECOND);
   const settledAt = new Date(since + SETTLED * 60_000).toLocaleTimeString(undefined, { hour: 'numeric', minute: '2-digit' });
   fill(byId('clock'), `${Math.floor(seconds / 60)}:${twoDigits(seconds % 60)}`,
-    element('small', {}, seconds < SETTLED * 60 ? `settled at ${settledAt}` : `settled since ${settledAt}`));
+    element('small', {}, seconds < SETTLED * 60 ? `settled at ${settledAt}` : `settled since ${settledAt}`),
+    draft(key) ? '' : element('small', {}, 'This device cannot keep the clock: leave this page open.'));
   fillBox(minutesRun());
 }
 
 function begin() {
-  keepDraft(key, Date.now());
+  startedHere = Date.now();
+  keepDraft(key, startedHere);
   show();
 }
 
@@ -42,10 +49,14 @@ function begin() {
 export function layClock(unitId, onMinutes) {
   key = `clock.${unitId}`;
   fillBox = onMinutes;
+  if (minutesRun() > LONGEST_MINUTES) stopClock();
   byId('start').addEventListener('click', begin);
   byId('restart').addEventListener('click', begin);
   show();
   setInterval(show, SECOND);
 }
 
-export const stopClock = () => dropDraft(key);
+export function stopClock() {
+  startedHere = undefined;
+  dropDraft(key);
+}

@@ -79,4 +79,17 @@ export function nameBoxes(system) {
   }
 }
 
+/** Not within a folded part. */
+const isShown = box => box.checkVisibility?.() ?? box.offsetParent !== null;
+
+/** Enter, or the number pad's key for it, goes on to the next reading and from the last one to `afterLast`; it never saves. */
+export function moveOnWithEnter(form, afterLast) {
+  form.addEventListener('keydown', event => {
+    if (event.key !== 'Enter' || event.isComposing || !event.target.dataset?.name) return;
+    event.preventDefault();
+    const boxes = [...form.querySelectorAll('[data-name]')].filter(isShown);
+    (boxes[boxes.indexOf(event.target) + 1] ?? afterLast).focus();
+  });
+}
+
 export const readingNames = () => [...document.querySelectorAll('[data-name]')].map(input => input.id);

@@ -6,7 +6,7 @@ import { sayAt } from '../shared/problems.js';
 import { dayText, stateClass, stateText } from '../shared/words.js';
 import { unfold } from './folds.js';
 
-const PAUSE = 25;
+const PAUSE = 10;
 let timer;
 
 function expectation(name, judged) {

@@ -59,3 +59,6 @@ export async function layPhotos(id, onChange) {
 
 /** The visit is saved: its photos go after it. */
 export const releasePhotos = () => Promise.all(own.map(({ draft, ...photo }) => keepPhoto(photo)));
+
+/** The visit is not going to be: its photos go too. */
+export const dropPhotos = () => Promise.all(own.map(photo => dropPhoto(photo.id)));

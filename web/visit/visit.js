@@ -12,10 +12,10 @@ import { sendPhotos } from '../shared/photo-sending.js';
 import { sendItem } from '../shared/sending.js';
 import { count, dayText, momentText, placeNodes } from '../shared/words.js';
 import { layClock, stopClock } from './clock.js';
-import { chooseMoisture, layFields, nameBoxes, readingNames } from './fields.js';
+import { chooseMoisture, layFields, moveOnWithEnter, nameBoxes, readingNames } from './fields.js';
 import { openWhatMatters, sayWhatIsHeld } from './folds.js';
 import { judgeNow, judgeSoon, say } from './live.js';
-import { layPhotos, photoCount, releasePhotos } from './photos.js';
+import { dropPhotos, layPhotos, photoCount, releasePhotos } from './photos.js';
 import { askWhich } from './which.js';
 
 const asked = new URLSearchParams(location.search);
@@ -47,7 +47,7 @@ let toKeep;
 
 /** Writes the latest state of the form to this device; what is said of it is true when it is said. */
 function keep() {
-  toKeep = { id, system: system(), boxes: boxes() };
+  toKeep = { id, system: system(), boxes: boxes(), kept_at: Date.now() };
   keeping = keeping.then(async () => {
     const draft = toKeep;
     if (!draft) return;
@@ -60,6 +60,10 @@ function keep() {
 
 function changed() {
   keep();
+  show();
+}
+
+function show() {
   fill(byId('work-cautions'), cautionBox(forWork(new FormData(form).getAll('work'))));
   sayWhatIsHeld(form, photoCount());
   judgeSoon(opened, typed, readingNames());
@@ -109,11 +113,25 @@ async function textsToCorrect() {
   }
 }
 
+/** After so many hours what was typed and not saved is likely of another day, and so is its time. */
+const STALE_HOURS = 3;
+
+function sayTypedBefore({ kept_at: at, boxes: { visited_at: visitedAt } }) {
+  if (!at || Date.now() - at < STALE_HOURS * 3_600_000) return;
+  fill(byId('typed-before'), element('p', {}, `Typed earlier and not saved: a visit of ${momentText(visitedAt)}.`),
+    element('button', { type: 'button', onclick: async () => {
+      await keeping;
+      await Promise.all([dropDraft(key), dropPhotos()]);
+      location.reload();
+    } }, 'Leave that and start anew'));
+}
+
 async function firstTexts(last) {
   const kept = await draftKept(key);
   if (kept) {
     chooseSystem(kept.system);
     id = kept.id;
+    sayTypedBefore(kept);
     return kept.boxes;
   }
   const waiting = waitingId && await outboxItem(waitingId).catch(() => undefined);
@@ -169,7 +187,16 @@ async function lay() {
     changed();
   });
   byId('run_minutes').addEventListener('input', event => { event.target.dataset.byHand = event.target.value; });
-  changed();
+  show();
+}
+
+/** What comes after work: reading again, or, where there is another machine now, its plate. */
+function afterWork(work) {
+  if (work.includes('unit_replaced')) {
+    const day = new FormData(form).get('visited_at').slice(0, 10);
+    return element('a', { class: 'button', href: `../moved/?unit=${part(unitId)}&kind=replacement&on=${day}` }, 'Record the new machine');
+  }
+  return work.length ? element('a', { class: 'button', href: `./?unit=${part(unitId)}&again=${part(id)}` }, 'Read again after the work') : '';
 }
 
 function showDone(title, verdict, words, buttons) {
@@ -178,10 +205,10 @@ function showDone(title, verdict, words, buttons) {
   place.hidden = false;
   byId('title').textContent = title;
   byId('how-fresh').textContent = '';
-  const work = new FormData(form).getAll('work').length > 0;
+  const work = new FormData(form).getAll('work');
   fill(place, words, verdict ? say(verdict) : '', verdict ? cautionBox(forCondition(verdict.condition)) : '',
-    element('div', { class: 'buttons' }, buttons,
-      work ? element('a', { class: 'button', href: `./?unit=${part(unitId)}&again=${part(id)}` }, 'Read again after the work') : '',
+    work.includes('unit_replaced') ? element('p', {}, 'The new machine has a plate and a history of its own: record it before its first visit.') : '',
+    element('div', { class: 'buttons' }, buttons, afterWork(work),
       element('a', { class: 'button', href: './' }, 'Next unit')));
   byId('main').focus();
   window.scrollTo(0, 0);
@@ -257,6 +284,7 @@ layFrame('visit', { withUnits: false });
 if (unitId) {
   form.addEventListener('input', changed);
   form.addEventListener('submit', save);
+  moveOnWithEnter(form, byId('save'));
   document.addEventListener('units-chosen', unitsChanged);
   lay().catch(refusal => sayFailure(byId('failure'), refusal));
 } else {

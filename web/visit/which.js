@@ -9,6 +9,8 @@ import { sayFailure } from '../shared/frame.js';
 import { placeNodes } from '../shared/words.js';
 
 const MOST = 50;
+/** How many are offered before anything is typed: those used last, and a few more. */
+const MOST_UNASKED = 10;
 
 const link = row => element('li', {}, element('a', { href: `../visit/?unit=${part(row.unit_id)}` }, named(row.label),
   element('span', { class: 'hint' }, placeNodes(row.label, row.depot, row.vehicle, row.roof_position))));
@@ -22,7 +24,7 @@ async function found(text) {
     const there = new Set(yard.rows.map(row => row.unit_id));
     const own = new Set((await unitsOfOurOwn()).map(row => row.unit_id));
     const ours = (await unitsLike(text)).filter(row => own.has(row.unit_id) && !there.has(row.unit_id));
-    return { rows: [...ours.map(rowKept), ...yard.rows] };
+    return { rows: [...ours.map(rowKept), ...yard.rows], all: ours.length + yard.found };
   } catch (refusal) {
     if (refusal.status) throw refusal;
     const kept = await unitsLike(text);
@@ -30,7 +32,11 @@ async function found(text) {
   }
 }
 
-const remark = ({ offline, rows }) => (offline ? `No signal: these are the units kept on this phone${rows.length > MOST ? `, the first ${MOST} that fit` : ''}.` : '');
+/** @param left how many fit and are not shown */
+const remark = (offline, left) => [offline ? 'No signal: these are units kept on this phone.' : '',
+  left ? `${left} more: type a part of the name, serial, vehicle or owner.` : ''].filter(Boolean).join(' ');
+
+const byName = (a, b) => a.label.localeCompare(b.label, undefined, { numeric: true });
 
 let asked = 0;
 
@@ -40,8 +46,8 @@ async function search(list, note, text) {
   if (question !== asked) return;
   const last = lastUnits();
   const used = row => (last.includes(row.unit_id) ? last.indexOf(row.unit_id) : last.length);
-  const rows = [...answer.rows].sort((a, b) => used(a) - used(b)).slice(0, MOST);
-  note.textContent = remark(answer);
+  const rows = [...answer.rows].sort((a, b) => used(a) - used(b) || byName(a, b)).slice(0, text.trim() ? MOST : MOST_UNASKED);
+  note.textContent = remark(answer.offline, answer.all - rows.length);
   fill(list, rows.length ? rows.map(link)
     : element('li', {}, 'No unit fits. ', element('a', { href: '../new-unit/' }, 'Enter a new unit')));
 }

@@ -6,17 +6,22 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.microsoft.playwright.options.ColorScheme;
+import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.longsummer.demo.DemoFleet;
+import org.longsummer.evidence.Project;
 
 /** Every page of the demo fleet, on a phone and on a laptop, in light and in dark: open to everybody, large enough, within the screen. */
 class AccessibilityInBrowserTest {
@@ -87,6 +92,15 @@ class AccessibilityInBrowserTest {
         if (visitor.isWiderThanTheScreen()) {
             faults.append(path).append(": wider than the screen\n");
         }
+    }
+
+    /** Those that the demo fleet shows are looked at here, those of people by {@code PeopleInBrowserTest}. */
+    @Test
+    void noPageIsForgotten() {
+        Set<String> looked = PAGES.keySet().stream().map(path -> path.substring(0, path.indexOf('/'))).collect(Collectors.toCollection(TreeSet::new));
+        looked.addAll(PeopleInBrowserTest.PAGES);
+        assertEquals(Project.files(Path.of("web"), name -> name.equals("index.html")).stream().map(page -> page.getParent().getFileName().toString())
+                .collect(Collectors.toCollection(TreeSet::new)), looked, "every folder of web/ with a page is looked at; add a new page to PAGES");
     }
 
     @Test

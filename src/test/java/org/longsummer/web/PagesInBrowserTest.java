@@ -281,6 +281,9 @@ class PagesInBrowserTest {
         assertThat(box(page, "Amps")).hasValue("12.1");
         assertThat(page.locator("#live-said .state")).isVisible();
         page.keyboard().press("Enter");
+        assertThat(page.locator("#save")).isFocused();
+        assertEquals(0, server.store.visits().count(), "Enter in a box goes on and does not save");
+        page.keyboard().press("Enter");
         assertThat(page.locator("#title")).hasText("Saved");
         assertEquals(1, server.store.visits().count());
     }

@@ -17,6 +17,7 @@ import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
@@ -29,6 +30,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Signing in, one's account, the people and what was changed, in a real browser; pictures are left in {@code target/screenshots}. */
 class PeopleInBrowserTest {
     private static final Path PICTURES = Path.of("target", "screenshots");
+    /** Folders of the pages that are looked at here. */
+    static final Set<String> PAGES = Set.of("sign-in", "people", "changes", "account", "welcome");
+
     private static BrowserOnThisMachine.Started started;
 
     private final List<String> complaints = new ArrayList<>();

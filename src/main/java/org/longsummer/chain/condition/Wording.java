@@ -219,6 +219,8 @@ public final class Wording {
 
     private static String percent(Uncertain change) {
         double value = 100 * (Math.exp(change.value()) - 1);
-        return (value >= 0 ? "+" : "") + Decimal.text(value, 1) + " ± " + Decimal.text(100 * COVERAGE_FACTOR * change.standardUncertainty(), 1) + " %";
+        double expanded = 100 * COVERAGE_FACTOR * change.standardUncertainty();
+        int decimals = expanded < 9.95 ? 1 : 0;
+        return (value >= 0 ? "+" : "") + Decimal.text(value, decimals) + " ± " + Decimal.text(expanded, decimals) + " %";
     }
 }
