@@ -22,10 +22,11 @@ import org.longsummer.chain.due.NextCheck;
  * @param lastToRetake the last visit is a retake, so {@code judged} is older than it
  * @param visitCount visits that count
  * @param next the next check; absent when it was never visited
+ * @param advised what was worth doing when that was last worked out; absent when it never was
  */
 public record Standing(String unitId, String label, String depot, String vehicle, String roofPosition, FleetUnit.Duty duty,
         Optional<Judged> judged, Optional<String> lastVisitId, Optional<Instant> lastVisitAt, boolean lastToRetake, int visitCount,
-        Optional<NextCheck> next) {
+        Optional<NextCheck> next, Optional<Advised> advised) {
 
     /**
      * What the last judged visit said.
