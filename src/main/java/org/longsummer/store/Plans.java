@@ -4,15 +4,11 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Clock;
 import java.time.LocalDate;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.statement.StatementContext;
-import org.longsummer.chain.visit.Work;
 import org.longsummer.quantity.Money;
 import org.longsummer.store.PlannedWork.As;
 
@@ -38,7 +34,7 @@ public final class Plans {
                 insert into planned_work (id, unit_id, works, planned_for, price_minor, currency, note, planned_by, planned_at_ms)
                 values (:id, :unit, :works, :day, :price, :currency, :note, :by, :at) on conflict (id) do nothing""")
                 .bind("id", plan.id()).bind("unit", plan.unitId())
-                .bind("works", words(plan.works()))
+                .bind("works", WorksColumn.text(plan.works()))
                 .bind("day", plan.plannedFor().toString()).bind("price", plan.price().map(Money::minor))
                 .bind("currency", plan.price().map(Money::currency)).bind("note", plan.note()).bind("by", plan.plannedBy())
                 .bind("at", plan.plannedAt().toEpochMilli()).execute());
@@ -59,7 +55,7 @@ public final class Plans {
                 price_minor = excluded.price_minor, currency = excluded.currency, note = excluded.note, planned_by = excluded.planned_by,
                 planned_at_ms = excluded.planned_at_ms, ended_as = excluded.ended_as, ended_by = excluded.ended_by,
                 ended_at_ms = excluded.ended_at_ms""")
-                .bind("id", plan.id()).bind("unit", plan.unitId()).bind("works", words(plan.works())).bind("day", plan.plannedFor().toString())
+                .bind("id", plan.id()).bind("unit", plan.unitId()).bind("works", WorksColumn.text(plan.works())).bind("day", plan.plannedFor().toString())
                 .bind("price", plan.price().map(Money::minor)).bind("currency", plan.price().map(Money::currency)).bind("note", plan.note())
                 .bind("by", plan.plannedBy()).bind("at", plan.plannedAt().toEpochMilli())
                 .bind("endedAs", ended.map(end -> Column.word(end.as(), null))).bind("endedBy", ended.map(PlannedWork.Ended::by))
@@ -68,10 +64,6 @@ public final class Plans {
 
     static Optional<PlannedWork> find(Handle handle, String id) {
         return handle.createQuery(PLANNED + "where p.id = :id").bind("id", id).map(Plans::row).findOne();
-    }
-
-    private static String words(List<Work> works) {
-        return works.stream().map(work -> Column.word(work, null)).collect(Collectors.joining(" "));
     }
 
     public Optional<PlannedWork> find(String id) {
@@ -106,14 +98,10 @@ public final class Plans {
         String currency = row.getString("currency");
         long price = row.getLong("price_minor");
         As ended = Column.choice(row, "ended_as", As.class, null);
-        return new PlannedWork(row.getString("id"), row.getString("unit_id"), works(row.getString("works")),
+        return new PlannedWork(row.getString("id"), row.getString("unit_id"), WorksColumn.works(row.getString("works")),
                 LocalDate.parse(row.getString("planned_for")), currency == null ? Optional.empty() : Optional.of(new Money(price, currency)),
                 row.getString("note"), row.getString("planned_by"), Column.moment(row, "planned_at_ms").orElseThrow(),
                 ended == null ? Optional.empty()
                         : Optional.of(new PlannedWork.Ended(ended, row.getString("ended_by"), Column.moment(row, "ended_at_ms").orElseThrow())));
-    }
-
-    private static List<Work> works(String words) {
-        return Arrays.stream(words.split(" ")).map(word -> Work.valueOf(word.toUpperCase(Locale.ROOT))).toList();
     }
 }

@@ -1,8 +1,12 @@
 package org.longsummer.store;
 
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.time.LocalDate;
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
-import java.util.Locale;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
@@ -35,25 +39,33 @@ public final class Quotes {
     }
 
     static Optional<InHand> of(Handle handle, String unitId) {
-        return handle.createQuery("""
-                select work, price_minor, currency, offered_by, offered_on from quote where unit_id = :unit""").bind("unit", unitId)
-                .map((row, context) -> new InHand(new Quote(Column.choice(row, "work", Work.class, null),
-                        new Money(row.getLong("price_minor"), row.getString("currency"))), row.getString("offered_by"),
-                        Column.day(row, "offered_on"))).findOne();
+        return Optional.ofNullable(of(handle, List.of(unitId)).get(unitId));
     }
 
     /** All of them, by unit. */
     public Map<String, InHand> all() {
-        return reader.withHandle(handle -> handle.createQuery("""
-                select unit_id, work, price_minor, currency, offered_by, offered_on from quote order by unit_id""")
-                .reduceRows(new LinkedHashMap<String, InHand>(), (all, row) -> {
-                    all.put(row.getColumn("unit_id", String.class), new InHand(new Quote(
-                            Work.valueOf(row.getColumn("work", String.class).toUpperCase(Locale.ROOT)),
-                            new Money(row.getColumn("price_minor", Long.class), row.getColumn("currency", String.class))),
-                            row.getColumn("offered_by", String.class),
-                            Optional.ofNullable(row.getColumn("offered_on", String.class)).map(LocalDate::parse)));
-                    return all;
-                }));
+        return reader.withHandle(handle -> {
+            Map<String, InHand> all = new LinkedHashMap<>();
+            handle.createQuery("select unit_id, work, price_minor, currency, offered_by, offered_on from quote order by unit_id")
+                    .map((row, context) -> Map.entry(row.getString("unit_id"), inHand(row)))
+                    .forEach(entry -> all.put(entry.getKey(), entry.getValue()));
+            return all;
+        });
+    }
+
+    static Map<String, InHand> of(Handle handle, Collection<String> unitIds) {
+        Map<String, InHand> byUnit = new HashMap<>();
+        if (!unitIds.isEmpty()) {
+            handle.createQuery("select unit_id, work, price_minor, currency, offered_by, offered_on from quote where unit_id in (<units>)")
+                    .bindList("units", List.copyOf(unitIds)).map((row, context) -> Map.entry(row.getString("unit_id"), inHand(row)))
+                    .forEach(entry -> byUnit.put(entry.getKey(), entry.getValue()));
+        }
+        return byUnit;
+    }
+
+    private static InHand inHand(ResultSet row) throws SQLException {
+        return new InHand(new Quote(Column.choice(row, "work", Work.class, null), new Money(row.getLong("price_minor"), row.getString("currency"))),
+                row.getString("offered_by"), Column.day(row, "offered_on"));
     }
 
     /** Takes the place of the one in hand. */
@@ -70,10 +82,14 @@ public final class Quotes {
                 .bind("unit", unitId).bind("work", Column.word(quote.quote().work(), null)).bind("price", quote.quote().price().minor())
                 .bind("currency", quote.quote().price().currency()).bind("by", quote.offeredBy())
                 .bind("day", quote.offeredOn().map(LocalDate::toString)).execute();
+        LookingAhead.overtake(handle, PriceScope.unit(unitId));
     }
 
     /** Forgets the one in hand. */
     public void forget(String unitId) {
-        writer.useTransaction(handle -> handle.createUpdate("delete from quote where unit_id = :unit").bind("unit", unitId).execute());
+        writer.useTransaction(handle -> {
+            handle.createUpdate("delete from quote where unit_id = :unit").bind("unit", unitId).execute();
+            LookingAhead.overtake(handle, PriceScope.unit(unitId));
+        });
     }
 }
