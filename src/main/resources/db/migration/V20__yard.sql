@@ -9,10 +9,12 @@ alter table standing add column season_due_on text;
 alter table standing add column filter_due_on text;
 -- The first day for which work is planned that is still to be done.
 alter table standing add column planned_for text;
-alter table standing add column pressing double precision generated always as (-(state_rank * 2.0 + p_impact)) virtual;
-alter table standing add column last_seen_ms bigint generated always as (coalesce(last_visit_at_ms, 0)) virtual;
+alter table standing add column pressing double precision not null default -2.0;
+-- Moment of the last visit; 0 when there is none.
+alter table standing add column last_seen_ms bigint not null default 0;
 
 update standing set search_text = replace(replace(replace(search_text, 'o', '0'), 'i', '1'), 's', '5'),
+    pressing = -(state_rank * 2.0 + p_impact), last_seen_ms = coalesce(last_visit_at_ms, 0),
     duty = (select u.duty from unit u where u.id = unit_id),
     installed_on = (select u.installed_on from unit u where u.id = unit_id),
     warranty_until = (select u.warranty_until from unit u where u.id = unit_id),

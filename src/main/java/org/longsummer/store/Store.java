@@ -51,6 +51,7 @@ public final class Store implements AutoCloseable {
     private final Prices prices;
     private final Quotes quotes;
     private final Plans plans;
+    private final Rounds rounds;
     private final Clock clock;
     private final Path file;
 
@@ -86,6 +87,7 @@ public final class Store implements AutoCloseable {
         prices = new Prices(reader, writer);
         quotes = new Quotes(reader, writer);
         plans = new Plans(reader, writer, clock);
+        rounds = new Rounds(reader, writer);
     }
 
     /**
@@ -180,6 +182,10 @@ public final class Store implements AutoCloseable {
 
     public Quotes quotes() {
         return quotes;
+    }
+
+    public Rounds rounds() {
+        return rounds;
     }
 
     public Plans plans() {
