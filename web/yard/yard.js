@@ -62,6 +62,11 @@ function likely(row) {
   return element('p', { class: 'quiet' }, row.visit_count ? 'no visit could be judged yet' : 'no visit yet');
 }
 
+function worth({ advised }) {
+  if (!advised) return '';
+  return element('p', { class: 'worth' }, advised.waiting ? [element('b', {}, `waiting a month costs ${advised.waiting}`), ' · '] : '', advised.text);
+}
+
 function due({ next_check: next, duty }) {
   if (!next) return duty === 'in_service' ? element('p', {}, element('strong', {}, 'check due')) : '';
   return element('p', { class: next.overdue ? '' : 'quiet' }, next.overdue ? element('strong', {}, 'overdue') : 'due', ` ${next.overdue ? 'since' : 'by'} ${dayText(next.on)}`,
@@ -81,13 +86,14 @@ function rowOf(row) {
       row.to_retake ? element('span', { class: 'retake-mark' }, 'last reading: ', element('span', { class: 'state retake' }, 'retake')) : ''),
     element('div', {}, element('a', { class: 'unit-link', href: `../unit/?unit=${part(row.unit_id)}` }, named(row.label)),
       element('p', { class: 'where' }, placeNodes(row.label, row.depot, row.vehicle, row.roof_position)), DUTY[row.duty] ? element('p', {}, DUTY[row.duty]) : ''),
-    element('div', { class: 'likely' }, likely(row)),
+    element('div', { class: 'likely' }, likely(row), worth(row)),
     element('div', { class: 'seen' }, element('p', { class: 'quiet' }, row.last_visit_at ? `last visit ${dayText(row.last_visit_at)}` : 'never visited'), due(row),
       alsoDue(row.days)));
 }
 
 const ORDER = {
-  '': 'Most pressing first: act, drifting, not judged yet, steady; within each, the likelier past the limit (capacity below 90 % of the sound unit, or amps above 110 %), the higher.',
+  '': 'First the unit whose waiting is expected to cost most in the next thirty days, by the weighing of keep, clean, repair and replace and your prices; where waiting costs nothing, or that is not worked out yet, the most pressing first: act, drifting, not judged yet, steady.',
+  pressing: 'Most pressing first: act, drifting, not judged yet, steady; within each, the likelier past the limit (capacity below 90 % of the sound unit, or amps above 110 %), the higher.',
   label: 'By name.',
   unvisited: 'Never visited first, then those whose last visit is longest ago.',
 };

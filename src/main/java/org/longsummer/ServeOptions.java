@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.longsummer.demo.DemoFleet;
 import org.longsummer.log.LogOutput;
 import org.longsummer.store.Store;
@@ -70,8 +71,9 @@ final class ServeOptions {
             if (demo) {
                 loadDemo(store);
             }
-            try (BackupSchedule copying = backups.begin(data, store.clock(), spec.commandLine());
-                    WebServer server = new WebServer(store, store.clock(), DemoFleet::load, front, copying::troubles).start(host, port)) {
+            try (BackupSchedule copying = backups.begin(data, store.clock(), spec.commandLine()); AdviceSchedule advising = new AdviceSchedule(store).start();
+                    WebServer server = new WebServer(store, store.clock(), DemoFleet::load, front,
+                            () -> Stream.concat(copying.troubles().stream(), advising.troubles().stream()).toList()).start(host, port)) {
                 spec.commandLine().getOut().println("Longsummer is ready at " + (tls == null ? "http" : "https") + "://" + shownHost() + ":"
                         + server.port() + front.basePath() + "/");
                 LOG.atInfo().addKeyValue("port", server.port()).log("ready");

@@ -35,10 +35,10 @@ public final class UnitAhead {
     private final Circumstances circumstances;
 
     private UnitAhead(Unit unit, Standing seen, LocalDate today, Assumed assumed) {
-        FaultModel faults = TypicalWeather.faultModel(unit.altitude());
+        FaultModel faults = assumed.faults;
         this.seen = seen;
         this.standing = seen.later(today, assumed.clock, faults);
-        this.life = assumed.prices.life();
+        this.life = assumed.life;
         this.outlooker = new Outlooker(faults, life, assumed.clock);
         this.weigher = new Weigher(faults, life, assumed.clock, assumed.prices);
         this.circumstances = new Circumstances(standing, Circumstances.soundDraw(unit.plate()), assumed.warrantyUntil, assumed.quote,
@@ -53,9 +53,11 @@ public final class UnitAhead {
      * @param warrantyUntil last day of the maker's warranty, where there is one
      * @param quote a price in hand
      * @param somebodyOnSite no call-out is paid
+     * @param life how long such units live
+     * @param faults how faults come and grow at the depot, as {@link TypicalWeather} makes it of its altitude: costly, so ask once for many units
      */
     public record Assumed(PriceList prices, SeasonClock clock, Optional<LocalDate> warrantyUntil, Optional<Quote> quote,
-            boolean somebodyOnSite) {}
+            boolean somebodyOnSite, LifeCurve life, FaultModel faults) {}
 
     /**
      * Of a unit with its verdicts.

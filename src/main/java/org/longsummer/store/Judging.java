@@ -15,7 +15,6 @@ import org.jdbi.v3.core.Jdbi;
 import org.longsummer.chain.Assessment;
 import org.longsummer.chain.condition.Verdict;
 import org.longsummer.chain.learning.Closings;
-import org.longsummer.chain.visit.Unit;
 import org.longsummer.chain.visit.Visit;
 
 /**
@@ -24,16 +23,22 @@ import org.longsummer.chain.visit.Visit;
  */
 public final class Judging {
     private static final int UNITS_AT_ONCE = 100;
+    /** So few that whoever saves a visit meanwhile hardly waits. */
+    private static final int ADVISED_AT_ONCE = 25;
+    /** Dirt and wear move in weeks, so that a list need not be worked out anew every day. */
+    private static final int DAYS_ADVICE_HOLDS = 7;
 
     private final Jdbi reader;
     private final Jdbi writer;
     private final LearnedLevels learned;
     private final Clock clock;
+    private final LookingAhead ahead;
 
-    Judging(Jdbi reader, Jdbi writer, LearnedLevels learned, Clock clock) {
+    Judging(Jdbi reader, Jdbi writer, LearnedLevels learned, LookingAhead ahead, Clock clock) {
         this.reader = reader;
         this.writer = writer;
         this.learned = learned;
+        this.ahead = ahead;
         this.clock = clock;
     }
 
@@ -44,7 +49,7 @@ public final class Judging {
             LearnedLevels.Closed closed = closed(handle);
             Visits.append(handle, List.of(exact), receipt(closed));
             exact.correction().ifPresent(correction -> Photos.follow(handle, correction.correctsId(), exact.visit().id()));
-            List<Verdict> verdicts = judge(handle, Units.find(handle, exact.visit().unitId()).orElseThrow().unit(),
+            List<Verdict> verdicts = judge(handle, Units.find(handle, exact.visit().unitId()).orElseThrow(),
                     closed.closings());
             return new Saving.Stored(verdictOf(verdicts, exact.visit().id()).orElseThrow());
         }));
@@ -61,7 +66,7 @@ public final class Judging {
                 return Withdrawing.NO_LONGER_COUNTED;
             }
             Visits.withdraw(handle, visitId, new Withdrawal(by, clock.instant().truncatedTo(ChronoUnit.MILLIS), reason));
-            judge(handle, Units.find(handle, stored.get().visit().unitId()).orElseThrow().unit(), closed(handle).closings());
+            judge(handle, Units.find(handle, stored.get().visit().unitId()).orElseThrow(), closed(handle).closings());
             return Withdrawing.WITHDRAWN;
         });
     }
@@ -75,7 +80,7 @@ public final class Judging {
     }
 
     void judgeAgain(Handle handle, String unitId) {
-        Units.find(handle, unitId).ifPresent(unit -> judge(handle, unit.unit(), closed(handle).closings()));
+        Units.find(handle, unitId).ifPresent(unit -> judge(handle, unit, closed(handle).closings()));
     }
 
     /** Withdraws a visit and stores it, as typed, on the unit whose it was. */
@@ -93,6 +98,27 @@ public final class Judging {
     /** Judges every unit again from the closings as they are; no day is closed for it. */
     void judgeAllAgain(Consumer<String> unitJudged) {
         writer.useTransaction(handle -> judge(handle, Units.idsOfVisited(handle), learned.known(handle).closings(), unitJudged));
+    }
+
+    /**
+     * Works out again some advice that days or prices have overtaken.
+     *
+     * @return how many units it was worked out for; 0 when none was left
+     */
+    public int adviseAgain() {
+        LocalDate today = LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC);
+        return writer.inTransaction(handle -> {
+            List<FleetUnit> units = Units.among(handle, LookingAhead.overtaken(handle, today.minusDays(DAYS_ADVICE_HOLDS), ADVISED_AT_ONCE));
+            if (units.isEmpty()) {
+                return 0;
+            }
+            Map<String, List<Visit>> visits = Visits.currentByUnit(handle, units.stream().map(FleetUnit::id).toList());
+            Closings closings = known(handle).closings();
+            Map<String, List<Verdict>> verdicts = new LinkedHashMap<>();
+            units.forEach(unit -> verdicts.put(unit.id(), Assessment.briefly(unit.unit(), visits.getOrDefault(unit.id(), List.of()), closings)));
+            ahead.advise(handle, units, verdicts);
+            return units.size();
+        });
     }
 
     /** The verdicts of a unit with all their reasons, in order of time; nothing is written. */
@@ -179,29 +205,34 @@ public final class Judging {
         return closed.closings();
     }
 
-    private static void judge(Handle handle, List<String> unitIds, Closings closings, Consumer<String> unitJudged) {
+    private void judge(Handle handle, List<String> unitIds, Closings closings, Consumer<String> unitJudged) {
         for (int from = 0; from < unitIds.size(); from += UNITS_AT_ONCE) {
             List<String> some = unitIds.subList(from, Math.min(from + UNITS_AT_ONCE, unitIds.size()));
-            judge(handle, Units.among(handle, some).stream().map(FleetUnit::unit).toList(), closings, false);
+            judge(handle, Units.among(handle, some), closings, false);
             some.forEach(unitJudged);
         }
     }
 
-    private static List<Verdict> judge(Handle handle, Unit unit, Closings closings) {
+    private List<Verdict> judge(Handle handle, FleetUnit unit, Closings closings) {
         return judge(handle, List.of(unit), closings, true).get(unit.id());
     }
 
-    /** Judges units by what counts now and writes their verdicts and their standings; returns the verdicts by unit. */
-    private static Map<String, List<Verdict>> judge(Handle handle, List<Unit> units, Closings closings, boolean explains) {
-        Map<String, List<Visit>> visits = Visits.currentByUnit(handle, units.stream().map(Unit::id).toList());
+    /** Judges units by what counts now and writes their verdicts and their standings; many at once are advised later. Returns the verdicts by unit. */
+    private Map<String, List<Verdict>> judge(Handle handle, List<FleetUnit> units, Closings closings, boolean explains) {
+        Map<String, List<Visit>> visits = Visits.currentByUnit(handle, units.stream().map(FleetUnit::id).toList());
         Map<String, List<Verdict>> verdicts = new LinkedHashMap<>();
         units.forEach(unit -> {
             List<Visit> ofUnit = visits.getOrDefault(unit.id(), List.of());
-            verdicts.put(unit.id(), explains ? Assessment.ofUnit(unit, ofUnit, closings)
-                    : Assessment.briefly(unit, ofUnit, closings));
+            verdicts.put(unit.id(), explains ? Assessment.ofUnit(unit.unit(), ofUnit, closings)
+                    : Assessment.briefly(unit.unit(), ofUnit, closings));
         });
         Verdicts.replace(handle, verdicts);
         Standings.judge(handle, verdicts);
+        if (explains) {
+            ahead.advise(handle, units, verdicts);
+        } else {
+            LookingAhead.overtake(handle, verdicts.keySet());
+        }
         return verdicts;
     }
 

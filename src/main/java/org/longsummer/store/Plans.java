@@ -4,15 +4,11 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Clock;
 import java.time.LocalDate;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.statement.PreparedBatch;
 import org.jdbi.v3.core.statement.StatementContext;
-import org.longsummer.chain.visit.Work;
 import org.longsummer.quantity.Money;
 import org.longsummer.store.PlannedWork.As;
 
@@ -45,7 +41,7 @@ public final class Plans {
                     values (:id, :unit, :works, :day, :price, :currency, :note, :by, :at) on conflict (id) do nothing""");
             for (PlannedWork plan : plans) {
                 batch.bind("id", plan.id()).bind("unit", plan.unitId())
-                        .bind("works", plan.works().stream().map(work -> Column.word(work, null)).collect(Collectors.joining(" ")))
+                        .bind("works", WorksColumn.text(plan.works()))
                         .bind("day", plan.plannedFor().toString()).bind("price", plan.price().map(Money::minor))
                         .bind("currency", plan.price().map(Money::currency)).bind("note", plan.note()).bind("by", plan.plannedBy())
                         .bind("at", plan.plannedAt().toEpochMilli()).add();
@@ -86,14 +82,10 @@ public final class Plans {
         String currency = row.getString("currency");
         long price = row.getLong("price_minor");
         As ended = Column.choice(row, "ended_as", As.class, null);
-        return new PlannedWork(row.getString("id"), row.getString("unit_id"), works(row.getString("works")),
+        return new PlannedWork(row.getString("id"), row.getString("unit_id"), WorksColumn.works(row.getString("works")),
                 LocalDate.parse(row.getString("planned_for")), currency == null ? Optional.empty() : Optional.of(new Money(price, currency)),
                 row.getString("note"), row.getString("planned_by"), Column.moment(row, "planned_at_ms").orElseThrow(),
                 ended == null ? Optional.empty()
                         : Optional.of(new PlannedWork.Ended(ended, row.getString("ended_by"), Column.moment(row, "ended_at_ms").orElseThrow())));
-    }
-
-    private static List<Work> works(String words) {
-        return Arrays.stream(words.split(" ")).map(word -> Work.valueOf(word.toUpperCase(Locale.ROOT))).toList();
     }
 }

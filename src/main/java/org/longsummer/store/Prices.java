@@ -43,7 +43,10 @@ public final class Prices {
     /** Names the fleet's currency; figures are not converted. */
     public void chooseCurrency(String currency) {
         String checked = PriceList.defaults(currency).currency();
-        writer.useTransaction(handle -> upsert(handle, PriceScope.FLEET, Map.of(CURRENCY, checked)));
+        writer.useTransaction(handle -> {
+            upsert(handle, PriceScope.FLEET, Map.of(CURRENCY, checked));
+            LookingAhead.overtake(handle, PriceScope.FLEET);
+        });
     }
 
     /** What was given for one scope alone. */
@@ -97,6 +100,7 @@ public final class Prices {
             upsert(handle, scope, written);
             removed.forEach(figure -> handle.createUpdate("delete from price where scope = :scope and name = :name and figure = :figure")
                     .bind("scope", word(scope)).bind("name", scope.name()).bind("figure", figure).execute());
+            LookingAhead.overtake(handle, scope);
         });
     }
 
@@ -111,7 +115,12 @@ public final class Prices {
         }
     }
 
-    private static String currency(Handle handle) {
+    /** A figure's number; 0 for what is none, such as the currency. */
+    static double amount(String figure, String text) {
+        return PriceKey.of(figure).isPresent() ? Double.parseDouble(text) : 0;
+    }
+
+    static String currency(Handle handle) {
         return handle.createQuery("select amount from price where scope = 'fleet' and name = '' and figure = :figure").bind("figure", CURRENCY)
                 .mapTo(String.class).findOne().orElse(USUAL_CURRENCY);
     }

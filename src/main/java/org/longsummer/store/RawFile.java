@@ -92,10 +92,10 @@ final class RawFile implements AutoCloseable {
 
     /**
      * The units whose rows differ from those that were kept aside: in a word or a day at all, in a number by more than rounding on
-     * another machine may bring about. Columns that came since are not looked at.
+     * another machine may bring about. Columns that came since are not looked at, nor what is advised: that is of its day and its prices.
      */
     List<String> changedSince(String table, String key) {
-        String different = handle.createQuery("select name from pragma_table_info(:aside)").bind("aside", ASIDE + table).mapTo(String.class)
+        String different = handle.createQuery("select name from pragma_table_info(:aside) where name not like 'advice!_%' escape '!'").bind("aside", ASIDE + table).mapTo(String.class)
                 .stream().map(column -> "(a.%1$s is not b.%1$s and not (typeof(a.%1$s) = 'real' and typeof(b.%1$s) = 'real' "
                         .formatted(column) + "and abs(a.%1$s - b.%1$s) <= %2$s * max(1, abs(b.%1$s))))".formatted(column, ROUNDING))
                 .collect(Collectors.joining(" or "));

@@ -23,10 +23,11 @@ import org.longsummer.chain.due.NextCheck;
  * @param visitCount visits that count
  * @param next the next check; absent when it was never visited
  * @param days what else is due
+ * @param advised what was worth doing when that was last worked out; absent when it never was
  */
 public record Standing(String unitId, String label, String depot, String vehicle, String roofPosition, FleetUnit.Duty duty,
         Optional<Judged> judged, Optional<String> lastVisitId, Optional<Instant> lastVisitAt, boolean lastToRetake, int visitCount,
-        Optional<NextCheck> next, Days days) {
+        Optional<NextCheck> next, Days days, Optional<Advised> advised) {
 
     /**
      * Days that say what is due, each where it is known.

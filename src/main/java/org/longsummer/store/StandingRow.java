@@ -19,14 +19,15 @@ final class StandingRow {
             s.unit_id, s.label, s.depot, u.vehicle, u.roof_position, u.duty, s.state, s.condition, s.likeliest_fault, \
             s.p_likeliest_fault, s.p_steady, s.p_impact, s.since, s.judged_visit_id, s.judged_at_ms, s.last_visit_id, \
             s.last_visit_at_ms, s.last_to_retake, s.visit_count, s.next_due_on, s.next_due_reason, s.season_due_on, s.filter_due_on, \
-            s.warranty_until, s.planned_for""";
+            s.warranty_until, s.planned_for,""" + " " + AdviceColumns.COLUMNS;
     static final int NEVER_JUDGED = 1;
     static final String UPDATE_JUDGED = """
             update standing set state = :state, state_rank = :rank, condition = :condition, likeliest_fault = :likeliest,
             p_likeliest_fault = :p_likeliest, p_steady = :p_steady, p_impact = :p_impact, since = :since,
             judged_visit_id = :judged_id, judged_at_ms = :judged_at, last_visit_id = :last_id, last_visit_at_ms = :last_at,
             last_to_retake = :retake, visit_count = :count, next_due_on = :due_on, next_due_reason = :due_reason,
-            pressing = :pressing, last_seen_ms = :last_seen, season_due_on = :season_due, filter_due_on = :filter_due where unit_id = :unit""";
+            pressing = :pressing,
+            dearest = :pressing / 1000.0 - coalesce(advice_waiting_minor, 0), last_seen_ms = :last_seen, season_due_on = :season_due, filter_due_on = :filter_due where unit_id = :unit""";
 
     private StandingRow() {}
 
@@ -76,7 +77,7 @@ final class StandingRow {
                 row.getString("roof_position"), Column.choice(row, "duty", FleetUnit.Duty.class, null), judged(row), Column.text(row, "last_visit_id"),
                 Column.moment(row, "last_visit_at_ms"), row.getInt("last_to_retake") == 1, row.getInt("visit_count"),
                 next(row), new Standing.Days(Column.day(row, "season_due_on"), Column.day(row, "filter_due_on"),
-                        Column.day(row, "warranty_until"), Column.day(row, "planned_for")));
+                        Column.day(row, "warranty_until"), Column.day(row, "planned_for")), AdviceColumns.read(row));
     }
 
     private static Optional<NextCheck> next(ResultSet row) throws SQLException {

@@ -34,6 +34,7 @@ public final class Store implements AutoCloseable {
     private final Verdicts verdicts;
     private final Standings standings;
     private final LearnedLevels closings;
+    private final LookingAhead ahead;
     private final Judging judging;
     private final Demo demo;
     private final Fleet fleet;
@@ -70,7 +71,8 @@ public final class Store implements AutoCloseable {
         verdicts = new Verdicts(reader);
         standings = new Standings(reader);
         closings = new LearnedLevels(reader);
-        judging = new Judging(reader, writer, closings, clock);
+        ahead = new LookingAhead(reader, clock);
+        judging = new Judging(reader, writer, closings, ahead, clock);
         demo = new Demo(reader, writer, closings);
         fleet = new Fleet(writer, judging, clock);
         changes = new UnitChanges(reader);
@@ -190,6 +192,11 @@ public final class Store implements AutoCloseable {
 
     public Plans plans() {
         return plans;
+    }
+
+    /** What lies ahead of units, and what is worth doing. */
+    public LookingAhead ahead() {
+        return ahead;
     }
 
     public Demo demo() {

@@ -68,10 +68,12 @@ class YardPlanTest {
     void everyFilterIsCarriedByTheIndexOfTheOrderAlone() {
         FILTERS.forEach((name, filter) -> {
             for (boolean goesOn : new boolean[] {false, true}) {
-                String plan = plan(filter, YardOrder.MOST_PRESSING, goesOn);
-                assertTrue(plan.contains("COVERING INDEX standing_by_pressing"), name + ": " + plan);
-                assertFalse(plan.contains("TEMP B-TREE"), name + ": " + plan);
-                assertEquals(goesOn, plan.contains("(pressing,unit_id)>(?,?)"), name + ": " + plan);
+                for (YardOrder order : List.of(YardOrder.WAITING_COSTS, YardOrder.MOST_PRESSING)) {
+                    String plan = plan(filter, order, goesOn);
+                    assertTrue(plan.contains("COVERING INDEX " + order.index()), name + ": " + plan);
+                    assertFalse(plan.contains("TEMP B-TREE"), name + ": " + plan);
+                    assertEquals(goesOn, plan.contains("unit_id)>(?,?)"), name + ": " + plan);
+                }
             }
         });
     }
@@ -83,8 +85,8 @@ class YardPlanTest {
             assertTrue(plan.contains("INDEX " + order.index()) && plan.contains("unit_id)>(?,?)"), plan);
             assertFalse(plan.contains("TEMP B-TREE"), plan);
         }
-        String depot = plan(YardFilter.ALL.inDepot("Lake Orrin"), YardOrder.MOST_PRESSING, true);
-        assertTrue(depot.contains("INDEX standing_by_depot (depot=? AND in_service=? AND (pressing,unit_id)>(?,?))"), depot);
+        String depot = plan(YardFilter.ALL.inDepot("Lake Orrin"), YardOrder.WAITING_COSTS, true);
+        assertTrue(depot.contains("INDEX standing_by_depot (depot=? AND in_service=? AND (dearest,unit_id)>(?,?))"), depot);
     }
 
     /** Pages one after the other hold every unit once, in the order in which one page would. */
@@ -93,7 +95,7 @@ class YardPlanTest {
         for (int i = 0; i < 23; i++) {
             store.units().save(Samples.unit("u" + i));
         }
-        handle.execute("update standing set pressing = -(rowid % 5) / 7.0, last_seen_ms = rowid % 3");
+        handle.execute("update standing set pressing = -(rowid % 5) / 7.0, dearest = -(rowid % 7) * 100, last_seen_ms = rowid % 3");
         for (YardOrder order : YardOrder.values()) {
             List<String> whole = ids(store.standings().page(YardFilter.ALL, order, Optional.empty(), 100));
             List<String> pages = new ArrayList<>();

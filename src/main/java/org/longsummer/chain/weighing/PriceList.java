@@ -1,9 +1,11 @@
 package org.longsummer.chain.weighing;
 
 import java.util.EnumMap;
+import java.util.List;
 import org.longsummer.chain.outlook.LifeCurve;
 import org.longsummer.quantity.Decimal;
 import org.longsummer.quantity.Money;
+import org.longsummer.science.statistics.Lifetime;
 import org.longsummer.science.statistics.Weibull;
 
 /**
@@ -96,7 +98,12 @@ public final class PriceList {
 
     /** The life curve of the two ages in the list, or of the duty: used on half of the season's days or more, a unit lives a hired one's life. */
     public LifeCurve life() {
-        return life(number(PriceKey.OCCUPANCY) >= HIRED_FROM ? LifeCurve.RENTAL : LifeCurve.PRIVATE);
+        return life(List.of());
+    }
+
+    /** The same, where the user gave no ages by the lives of his own units once enough of them have ended. */
+    public LifeCurve life(List<Lifetime> own) {
+        return life((number(PriceKey.OCCUPANCY) >= HIRED_FROM ? LifeCurve.RENTAL : LifeCurve.PRIVATE).learnedFrom(own));
     }
 
     private static String plain(double value) {

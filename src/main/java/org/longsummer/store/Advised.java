@@ -1,0 +1,28 @@
+package org.longsummer.store;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.longsummer.chain.visit.Work;
+import org.longsummer.chain.weighing.Advice;
+import org.longsummer.chain.weighing.Option;
+import org.longsummer.quantity.Money;
+
+/**
+ * What was worth doing about a unit on a day, in short.
+ *
+ * @param option keep, clean, repair or replace
+ * @param works which works; empty for keeping
+ * @param timing by when
+ * @param saving expected saving against keeping
+ * @param waitingCosts what thirty days of waiting are expected to cost, 0 or more: in winter it may even save a little interest
+ * @param on the day on which it was worked out
+ */
+public record Advised(Option option, List<Work> works, Advice.Timing timing, Money saving, Money waitingCosts, LocalDate on) {
+    public Advised {
+        works = List.copyOf(works);
+    }
+
+    static Advised of(Advice advice, LocalDate on) {
+        return new Advised(advice.option(), advice.works(), advice.timing(), advice.saving(), advice.waitingCosts().minor() < 0 ? Money.zero(advice.waitingCosts().currency()) : advice.waitingCosts(), on);
+    }
+}
