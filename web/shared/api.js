@@ -52,6 +52,21 @@ export const get = (path, query = {}, options = {}) => ask('GET', path, query, o
 export const post = (path, body, options = {}) =>
   ask('POST', path, {}, { ...options, body: JSON.stringify(body), headers: { 'Content-Type': 'application/json' } });
 
+/** Asks for a file and hands it to the reader under a name. */
+export async function postForFile(path, body, name) {
+  const response = await fetch(address(path, {}), { method: 'POST', body: JSON.stringify(body),
+    headers: { 'Content-Type': 'application/json', 'Longsummer-Name': encodeURIComponent(technician()) } }).catch(() => { throw new Refusal(0, [UNREACHABLE]); });
+  if (!response.ok) {
+    const answer = await response.json().catch(() => undefined);
+    throw new Refusal(response.status, inReadersNumbers(answer)?.problems ?? [{ ...UNREACHABLE, limit: `Longsummer answered ${response.status}.` }], answer);
+  }
+  const link = document.createElement('a');
+  link.href = URL.createObjectURL(await response.blob());
+  link.download = name;
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
+}
+
 /** Signing in: a refusal is for the page itself to say. */
 export const signIn = form => ask('POST', 'session', {}, { atTheDoor: true, body: JSON.stringify(form), headers: { 'Content-Type': 'application/json' } });
 

@@ -2,12 +2,12 @@
 
 import { byId, element, fill } from '../shared/dom.js';
 
-const SUPPLY_AT = [['discharge', 'louver'], ['near_register', 'near register'], ['far_register', 'far register'], ['', 'not noted']];
-const AMBIENT_AT = [['inlet', 'at the condenser'], ['ground', 'on the ground'], ['', 'not noted']];
-const MOISTURE = [['return_rh_pct', 'RH', '%'], ['return_wb', 'wet bulb', 'temperature'], ['return_dp', 'dew point', 'temperature']];
+export const SUPPLY_AT = [['discharge', 'louver'], ['near_register', 'near register'], ['far_register', 'far register'], ['', 'not noted']];
+export const AMBIENT_AT = [['inlet', 'at the condenser'], ['ground', 'on the ground'], ['', 'not noted']];
+export const MOISTURE = [['return_rh_pct', 'RH', '%'], ['return_wb', 'wet bulb', 'temperature'], ['return_dp', 'dew point', 'temperature']];
 
 /** name: start of the box's name; temperatures get _f or _c. */
-const READINGS = [
+export const READINGS = [
   { name: 'return_db', label: 'Return air', hint: 'dry bulb, at the filter or grille', unit: 'temperature' },
   { name: 'return_rh_pct', label: 'Return humidity', hint: 'at the same place', unit: '%', moisture: true },
   { name: 'ambient_db', label: 'Outdoor air', hint: 'in the shade', unit: 'temperature', choice: ['ambient_at', AMBIENT_AT, 'Outdoor air read'] },
@@ -15,7 +15,7 @@ const READINGS = [
   { name: 'volts', label: 'Volts under load', hint: 'while it runs', unit: 'V' },
   { name: 'amps', label: 'Amps', hint: 'whole unit, around one conductor', unit: 'A' },
 ];
-const OPTIONAL = [
+export const OPTIONAL = [
   { name: 'ambient_rh_pct', label: 'Outdoor humidity', hint: '', unit: '%' },
   { name: 'room_db', label: 'Room air', hint: 'middle of the room; a return much colder means a divider leak', unit: 'temperature' },
   { name: 'condenser_entering_db', label: 'Air entering the condenser', hint: 'if outdoor air was read elsewhere', unit: 'temperature' },

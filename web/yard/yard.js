@@ -4,53 +4,54 @@ import { byId, element, fill, named } from '../shared/dom.js';
 import { get, part } from '../shared/api.js';
 import { layFrame, sayFailure } from '../shared/frame.js';
 import { count, dayText, monthText, placeNodes, stateClass, stateText } from '../shared/words.js';
+import { layChoice, tickOf } from './choice.js';
 
-const FILTERS = ['state', 'seen', 'due', 'duty', 'since', 'depot', 'condition', 'text', 'order', 'page'];
+const FILTERS = ['state', 'seen', 'due', 'filter', 'warranty', 'planned', 'duty', 'since', 'begun', 'older', 'depot', 'condition', 'text', 'order'];
+const PLACE = ['after', 'after_unit', 'row'];
 /** Of these one at a time is chosen by a sentence. */
-const SENTENCES = ['state', 'seen', 'due', 'duty'];
-const NONE = Object.fromEntries(SENTENCES.map(name => [name, '']));
+const SENTENCES = ['state', 'seen', 'due', 'filter', 'warranty', 'planned', 'duty'];
+const NONE = Object.fromEntries([...SENTENCES, 'since'].map(name => [name, '']));
 const DUTY = { out_of_service: 'out of service', sold: 'sold' };
 const asked = new URLSearchParams(location.search);
+const said = names => Object.fromEntries(names.map(name => [name, asked.get(name)]).filter(([, text]) => text));
 
-/** This page's address with some parts of the filter changed; the page number starts anew. */
+/** This page's address with some parts of the filter changed; the list starts anew. */
 function address(changes) {
   const next = new URLSearchParams();
-  const merged = { ...Object.fromEntries(FILTERS.map(name => [name, asked.get(name)])), page: '', ...changes };
-  for (const name of FILTERS) if (merged[name]) next.set(name, merged[name]);
+  for (const [name, text] of Object.entries({ ...said(FILTERS), ...changes })) if (text) next.set(name, text);
   return next.size ? `?${next}` : './';
 }
 
+const SENTENCE = { never_judged: 'not judged yet', retake: 'to retake', unvisited: 'not checked this season', overdue: 'overdue',
+  filters: 'with a filter past its interval', warranty: 'whose warranty ends soon', planned: 'with work planned', out_of_service: 'out of service', sold: 'sold' };
+
 function sentenceText({ key, count: number }, since) {
-  switch (key) {
-    case 'never_judged': return `${number} not judged yet`;
-    case 'retake': return `${number} to retake`;
-    case 'unvisited': return `${number} not visited since ${dayText(since)}`;
-    case 'overdue': return `${number} overdue`;
-    case 'out': return `${number} out of service or sold`;
-    case 'all': return count(number, 'unit', 'units');
-    default: return `${number} ${key}`;
-  }
+  if (key === 'all') return `${count(number, 'unit', 'units')} in service`;
+  if (key === 'unvisited' && since) return `${number} not visited since ${dayText(since)}`;
+  return `${number} ${SENTENCE[key] ?? key}`;
 }
 
 function showSentences(yard) {
   const links = yard.sentences.filter(sentence => sentence.count > 0 || sentence.key === 'all').map(sentence => {
     const current = SENTENCES.every(name => (asked.get(name) ?? '') === (sentence.filter[name] ?? ''));
-    return element('a', { href: address({ ...NONE, ...sentence.filter }), 'aria-current': current ? 'true' : undefined },
+    const keeps = sentence.key === 'unvisited' && yard.unvisited_since ? { since: yard.unvisited_since } : {};
+    return element('a', { href: address({ ...NONE, ...sentence.filter, ...keeps }), 'aria-current': current ? 'true' : undefined },
       sentenceText(sentence, yard.unvisited_since));
   });
   fill(byId('sentences'), links);
 }
 
 function showSearch(yard) {
-  byId('text').value = asked.get('text') ?? '';
-  const options = (all, choices, chosen) => [element('option', { value: '' }, all),
-    ...choices.map(([value, text]) => element('option', { value, selected: value === chosen }, text))];
-  fill(byId('depot'), options('all depots', yard.depots.map(name => [name, name]), asked.get('depot')));
-  fill(byId('condition'), options('any', yard.conditions.map(({ word, phrase }) => [word, phrase]), asked.get('condition')));
-  byId('order').value = asked.get('order') ?? '';
-  byId('search').addEventListener('submit', event => {
+  const form = byId('search');
+  const options = (all, choices) => [element('option', { value: '' }, all), ...choices.map(([value, text]) => element('option', { value }, text))];
+  fill(byId('depot'), options('all depots', yard.depots.map(name => [name, name])));
+  fill(byId('condition'), options('any', yard.conditions.map(({ word, phrase }) => [word, phrase])));
+  for (const box of form.elements) if (box.name) box.value = asked.get(box.name) ?? '';
+  byId('more').open = ['condition', 'begun', 'since', 'older', 'planned'].some(name => asked.get(name));
+  form.addEventListener('submit', event => {
     event.preventDefault();
-    location.search = address(Object.fromEntries(new FormData(byId('search')))).replace('./', '');
+    const typed = Object.fromEntries(new FormData(form));
+    location.assign(address({ ...typed, seen: typed.since ? 'unvisited' : asked.get('since') ? '' : asked.get('seen') }));
   });
 }
 
@@ -61,34 +62,52 @@ function likely(row) {
   return element('p', { class: 'quiet' }, row.visit_count ? 'no visit could be judged yet' : 'no visit yet');
 }
 
+function worth({ advised }) {
+  if (!advised) return '';
+  return element('p', { class: 'worth' }, advised.waiting ? [element('b', {}, `waiting a month costs ${advised.waiting}`), ' · '] : '', advised.text);
+}
+
 function due({ next_check: next, duty }) {
   if (!next) return duty === 'in_service' ? element('p', {}, element('strong', {}, 'check due')) : '';
   return element('p', { class: next.overdue ? '' : 'quiet' }, next.overdue ? element('strong', {}, 'overdue') : 'due', ` ${next.overdue ? 'since' : 'by'} ${dayText(next.on)}`,
     next.overdue ? `: ${next.reason}` : '');
 }
 
+function alsoDue({ filter_overdue_since: filter, warranty_ends: warranty, planned_for: planned }) {
+  return [planned ? element('p', {}, `work planned for ${dayText(planned)}`) : '',
+    asked.get('filter') && filter ? element('p', { class: 'quiet' }, `filter due since ${dayText(filter)}`) : '',
+    asked.get('warranty') && warranty ? element('p', { class: 'quiet' }, `warranty ends ${dayText(warranty)}`) : ''];
+}
+
 function rowOf(row) {
   return element('li', { class: row.state },
+    tickOf(row),
     element('p', {}, element('span', { class: stateClass(row.state) }, stateText(row.state)),
       row.to_retake ? element('span', { class: 'retake-mark' }, 'last reading: ', element('span', { class: 'state retake' }, 'retake')) : ''),
     element('div', {}, element('a', { class: 'unit-link', href: `../unit/?unit=${part(row.unit_id)}` }, named(row.label)),
       element('p', { class: 'where' }, placeNodes(row.label, row.depot, row.vehicle, row.roof_position)), DUTY[row.duty] ? element('p', {}, DUTY[row.duty]) : ''),
-    element('div', { class: 'likely' }, likely(row)),
-    element('div', { class: 'seen' }, element('p', { class: 'quiet' }, row.last_visit_at ? `last visit ${dayText(row.last_visit_at)}` : 'never visited'), due(row)));
+    element('div', { class: 'likely' }, likely(row), worth(row)),
+    element('div', { class: 'seen' }, element('p', { class: 'quiet' }, row.last_visit_at ? `last visit ${dayText(row.last_visit_at)}` : 'never visited'), due(row),
+      alsoDue(row.days)));
 }
 
+const ORDER = {
+  '': 'First the unit whose waiting is expected to cost most in the next thirty days, by the weighing of keep, clean, repair and replace and your prices; where waiting costs nothing, or that is not worked out yet, the most pressing first: act, drifting, not judged yet, steady.',
+  pressing: 'Most pressing first: act, drifting, not judged yet, steady; within each, the likelier past the limit (capacity below 90 % of the sound unit, or amps above 110 %), the higher.',
+  label: 'By name.',
+  unvisited: 'Never visited first, then those whose last visit is longest ago.',
+};
+
 function showRows(yard) {
-  const from = (yard.page - 1) * 50;
+  const from = Number(asked.get('row')) || 0;
   byId('rows').start = from + 1;
   fill(byId('rows'), yard.rows.map(rowOf));
   const range = yard.found > yard.rows.length ? `${from + 1} to ${from + yard.rows.length} of ${yard.found}` : `${yard.found}`;
   fill(byId('found'), yard.found ? `${range} ${yard.found === 1 ? 'unit' : 'units'}`
     : ['No unit fits this filter. ', element('a', { href: './' }, 'Show all units')]);
-  byId('why').textContent = asked.get('order') ? ''
-    : 'Most pressing first: act, drifting, not judged yet, steady; within each, the likelier past the limit (capacity below 90 % of the sound '
-      + 'unit, or amps above 110 %), the higher.';
-  fill(byId('pager'), yard.page > 1 ? element('a', { class: 'button', href: address({ page: yard.page - 1 }), rel: 'prev' }, 'Earlier rows') : '',
-    yard.page < yard.pages ? element('a', { class: 'button', href: address({ page: yard.page + 1 }), rel: 'next' }, 'More rows') : '');
+  byId('why').textContent = yard.found ? ORDER[asked.get('order') ?? ''] ?? '' : '';
+  fill(byId('pager'), asked.get('after_unit') ? element('a', { class: 'button', href: address({}) }, 'First rows') : '',
+    yard.next ? element('a', { class: 'button', href: address({ ...yard.next, row: String(from + yard.rows.length) }), rel: 'next' }, 'More rows') : '');
 }
 
 const offer = (title, text, href, press) => element('li', {}, element('h2', {}, title), element('p', {}, text),
@@ -107,7 +126,7 @@ function showFirstStart() {
 
 async function show() {
   try {
-    const yard = await get('yard', Object.fromEntries(FILTERS.map(name => [name, asked.get(name)])));
+    const yard = await get('yard', said([...FILTERS, ...PLACE]));
     if (yard.units_in_fleet === 0) {
       showFirstStart();
       return;
@@ -116,6 +135,7 @@ async function show() {
     showSentences(yard);
     showSearch(yard);
     showRows(yard);
+    layChoice(yard, said(FILTERS));
   } catch (refusal) {
     sayFailure(byId('failure'), refusal);
   }

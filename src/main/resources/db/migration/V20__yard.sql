@@ -9,10 +9,15 @@ alter table standing add column season_due_on text;
 alter table standing add column filter_due_on text;
 -- The first day for which work is planned that is still to be done.
 alter table standing add column planned_for text;
-alter table standing add column pressing double precision generated always as (-(state_rank * 2.0 + p_impact)) virtual;
-alter table standing add column last_seen_ms bigint generated always as (coalesce(last_visit_at_ms, 0)) virtual;
+alter table standing add column pressing double precision not null default -2.0;
+-- Smallest for the unit whose waiting costs most: what it costs, negative, in minor units; among equal ones the most pressing.
+alter table standing add column dearest double precision not null default -0.002;
+-- Moment of the last visit; 0 when there is none.
+alter table standing add column last_seen_ms bigint not null default 0;
 
 update standing set search_text = replace(replace(replace(search_text, 'o', '0'), 'i', '1'), 's', '5'),
+    pressing = -(state_rank * 2.0 + p_impact),
+    dearest = -(state_rank * 2.0 + p_impact) / 1000.0 - coalesce(advice_waiting_minor, 0), last_seen_ms = coalesce(last_visit_at_ms, 0),
     duty = (select u.duty from unit u where u.id = unit_id),
     installed_on = (select u.installed_on from unit u where u.id = unit_id),
     warranty_until = (select u.warranty_until from unit u where u.id = unit_id),
@@ -25,10 +30,13 @@ drop index standing_by_depot;
 drop index standing_by_last_visit;
 drop index standing_by_label;
 drop index standing_by_due;
--- All that the yard filters by, in its order, so that a filter with few units reads this index and no rows.
+drop index standing_by_waiting;
+-- All that the yard filters by, in its order, so that a filter with few units reads such an index and no rows.
+create index standing_by_dearest on standing (in_service, dearest, unit_id, depot, state, condition, since, last_to_retake, visit_count,
+    next_due_on, season_due_on, filter_due_on, warranty_until, planned_for, last_seen_ms, installed_on, duty);
 create index standing_by_pressing on standing (in_service, pressing, unit_id, depot, state, condition, since, last_to_retake, visit_count,
     next_due_on, season_due_on, filter_due_on, warranty_until, planned_for, last_seen_ms, installed_on, duty);
-create index standing_by_depot on standing (depot, in_service, pressing, unit_id);
+create index standing_by_depot on standing (depot, in_service, dearest, unit_id);
 create index standing_by_last_visit on standing (in_service, last_seen_ms, unit_id);
 create index standing_by_label on standing (in_service, label, unit_id);
 

@@ -9,15 +9,17 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 import org.longsummer.chain.due.NextCheck;
 import org.longsummer.quantity.Decimal;
+import org.longsummer.store.Advised;
 import org.longsummer.store.Standing;
 
 /** A {@code yard.csv}: how units stand, one a row, in the order in which they are handed over. For people and their spreadsheets; it is not read again. */
 public final class YardFile implements Closeable {
     private static final List<String> COLUMNS = List.of("unit_id", "label", "site", "vehicle", "position", "duty", "state", "retake", "condition",
             "p_condition", "p_impact", "since", "last_visit_at", "visits", "next_check_on", "next_check_reason", "filter_due_on", "warranty_until",
-            "work_planned_for");
+            "work_planned_for", "advice", "advice_timing", "waiting_30_days_cost", "currency");
     private static final int DECIMALS = 4;
 
     private final CsvWriter csv;
@@ -37,7 +39,13 @@ public final class YardFile implements Closeable {
                 judged.map(last -> number(last.probabilityOfLikeliestFault())).orElse(""), judged.map(last -> number(last.probabilityOfImpact())).orElse(""),
                 text(judged.flatMap(Standing.Judged::since)), text(unit.lastVisitAt()), String.valueOf(unit.visitCount()),
                 text(unit.next().map(NextCheck::on)), unit.next().map(next -> next.reason().name().toLowerCase(Locale.ROOT)).orElse(""),
-                text(unit.days().filterDue()), text(unit.days().warrantyEnds()), text(unit.days().plannedFor()));
+                text(unit.days().filterDue()), text(unit.days().warrantyEnds()), text(unit.days().plannedFor()),
+                advised(unit, advised -> advised.option().name().toLowerCase(Locale.ROOT)), advised(unit, advised -> advised.timing().name().toLowerCase(Locale.ROOT)),
+                advised(unit, advised -> advised.waitingCosts().number()), advised(unit, advised -> advised.waitingCosts().currency()));
+    }
+
+    private static String advised(Standing unit, Function<Advised, String> cell) {
+        return unit.advised().map(cell).orElse("");
     }
 
     private static String number(double share) {

@@ -21,7 +21,8 @@ final class AdviceColumns {
     static void write(Handle handle, Map<String, Advised> byUnit) {
         PreparedBatch batch = handle.prepareBatch("""
                 update standing set advice_option = :option, advice_works = :works, advice_timing = :timing, advice_saving_minor = :saving,
-                advice_waiting_minor = :waiting, advice_currency = :currency, advice_on = :day where unit_id = :unit""");
+                advice_waiting_minor = :waiting, advice_currency = :currency, advice_on = :day,
+                dearest = pressing / 1000.0 - :waiting where unit_id = :unit""");
         byUnit.forEach((unitId, advised) -> batch.bind("unit", unitId).bind("option", Column.word(advised.option(), null))
                 .bind("works", WorksColumn.text(advised.works())).bind("timing", Column.word(advised.timing(), null))
                 .bind("saving", advised.saving().minor()).bind("waiting", advised.waitingCosts().minor())

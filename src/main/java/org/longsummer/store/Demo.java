@@ -10,7 +10,7 @@ import org.jdbi.v3.core.Jdbi;
  */
 public final class Demo {
     /** Those that refer come before those they refer to. */
-    private static final List<String> TABLES = List.of("sheet_link", "planned_work", "quote", "price", "photo", "unit_change", "standing",
+    private static final List<String> TABLES = List.of("visit_round_stop", "visit_round", "stand", "sheet_link", "planned_work", "quote", "price", "photo", "unit_change", "standing",
             "verdict", "withdrawal", "visit", "instruments",
             "unit", "depot", "technician", "business", "closing", "setting");
 

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
+import org.jdbi.v3.core.statement.PreparedBatch;
 import org.jdbi.v3.core.statement.StatementContext;
 import org.longsummer.quantity.Money;
 import org.longsummer.store.PlannedWork.As;
@@ -30,14 +31,24 @@ public final class Plans {
 
     /** Adds a plan; the unit must be there. The same id twice is one plan. */
     public void add(PlannedWork plan) {
-        writer.useTransaction(handle -> handle.createUpdate("""
-                insert into planned_work (id, unit_id, works, planned_for, price_minor, currency, note, planned_by, planned_at_ms)
-                values (:id, :unit, :works, :day, :price, :currency, :note, :by, :at) on conflict (id) do nothing""")
-                .bind("id", plan.id()).bind("unit", plan.unitId())
-                .bind("works", WorksColumn.text(plan.works()))
-                .bind("day", plan.plannedFor().toString()).bind("price", plan.price().map(Money::minor))
-                .bind("currency", plan.price().map(Money::currency)).bind("note", plan.note()).bind("by", plan.plannedBy())
-                .bind("at", plan.plannedAt().toEpochMilli()).execute());
+        add(List.of(plan));
+    }
+
+    /** Adds plans, all or none; their units must be there. The same id twice is one plan. */
+    public void add(List<PlannedWork> plans) {
+        writer.useTransaction(handle -> {
+            PreparedBatch batch = handle.prepareBatch("""
+                    insert into planned_work (id, unit_id, works, planned_for, price_minor, currency, note, planned_by, planned_at_ms)
+                    values (:id, :unit, :works, :day, :price, :currency, :note, :by, :at) on conflict (id) do nothing""");
+            for (PlannedWork plan : plans) {
+                batch.bind("id", plan.id()).bind("unit", plan.unitId())
+                        .bind("works", WorksColumn.text(plan.works()))
+                        .bind("day", plan.plannedFor().toString()).bind("price", plan.price().map(Money::minor))
+                        .bind("currency", plan.price().map(Money::currency)).bind("note", plan.note()).bind("by", plan.plannedBy())
+                        .bind("at", plan.plannedAt().toEpochMilli()).add();
+            }
+            batch.execute();
+        });
     }
 
     /** All plans, also those that ended. */

@@ -26,7 +26,8 @@ final class StandingRow {
             p_likeliest_fault = :p_likeliest, p_steady = :p_steady, p_impact = :p_impact, since = :since,
             judged_visit_id = :judged_id, judged_at_ms = :judged_at, last_visit_id = :last_id, last_visit_at_ms = :last_at,
             last_to_retake = :retake, visit_count = :count, next_due_on = :due_on, next_due_reason = :due_reason,
-            season_due_on = :season_due, filter_due_on = :filter_due where unit_id = :unit""";
+            pressing = :pressing,
+            dearest = :pressing / 1000.0 - coalesce(advice_waiting_minor, 0), last_seen_ms = :last_seen, season_due_on = :season_due, filter_due_on = :filter_due where unit_id = :unit""";
 
     private StandingRow() {}
 
@@ -46,6 +47,8 @@ final class StandingRow {
         Optional<NextCheck> next = CheckPlanner.after(verdicts);
         return row.bind("unit", unitId).bind("count", verdicts.size())
                 .bind("due_on", next.map(check -> check.on().toString()))
+                .bind("pressing", -(2.0 * judged.map(verdict -> rank(verdict.state())).orElse(NEVER_JUDGED) + judged.map(Verdict::probabilityOfImpact).orElse(0.0)))
+                .bind("last_seen", newest.map(verdict -> verdict.visit().at().toEpochMilli()).orElse(0L))
                 .bind("season_due", CheckPlanner.seasonAfter(verdicts).map(Object::toString))
                 .bind("filter_due", CheckPlanner.filterAfter(verdicts).map(Object::toString))
                 .bind("due_reason", next.map(check -> Column.word(check.reason(), null)))

@@ -41,9 +41,7 @@ public final class Standings {
      */
     public YardPage page(YardFilter filter, YardOrder order, Optional<After> after, int limit) {
         YardNarrowing narrowing = new YardNarrowing(filter);
-        String beyond = after.isEmpty() ? "" : " and (s.%1$s, s.unit_id) > (:after_value, :after_unit)".formatted(order.column());
-        String ids = "select s.unit_id, s.%1$s as at from standing s indexed by %2$s%3$s%4$s order by s.%1$s, s.unit_id limit :limit"
-                .formatted(order.column(), narrowing.index(order), narrowing.where(), beyond);
+        String ids = ids(narrowing, order, after.isPresent());
         List<Placed> placed = reader.withHandle(handle -> {
             Query query = handle.createQuery("select " + StandingRow.COLUMNS + ", k.at from (" + ids + ") k join standing s on s.unit_id = k.unit_id"
                     + " join unit u on u.id = s.unit_id order by k.at, k.unit_id").bindMap(narrowing.values()).bind("limit", limit + 1);
@@ -53,6 +51,13 @@ public final class Standings {
         List<Standing> rows = placed.stream().limit(limit).map(Placed::standing).toList();
         return new YardPage(rows, placed.size() <= limit ? Optional.empty()
                 : Optional.of(new After(placed.get(limit - 1).at(), rows.get(limit - 1).unitId())));
+    }
+
+    /** The ids of a page's units and the value that orders them. */
+    static String ids(YardNarrowing narrowing, YardOrder order, boolean goesOn) {
+        return "select s.unit_id, s.%1$s as at from standing s indexed by %2$s%3$s%4$s order by s.%1$s, s.unit_id limit :limit"
+                .formatted(order.column(), narrowing.index(order), narrowing.where(),
+                        goesOn ? " and (s.%s, s.unit_id) > (:after_value, :after_unit)".formatted(order.column()) : "");
     }
 
     private record Placed(Standing standing, String at) {}

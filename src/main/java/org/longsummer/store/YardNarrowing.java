@@ -115,11 +115,11 @@ final class YardNarrowing {
 
     /** The index that carries an order under this filter. */
     String index(YardOrder order) {
-        return order == YardOrder.MOST_PRESSING && atOneDepot ? "standing_by_depot" : order.index();
+        return order == YardOrder.WAITING_COSTS && atOneDepot ? "standing_by_depot" : order.index();
     }
 
     /** The index for what is only counted. */
     String indexForCounts() {
-        return index(YardOrder.MOST_PRESSING);
+        return index(YardOrder.WAITING_COSTS);
     }
 }

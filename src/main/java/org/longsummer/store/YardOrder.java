@@ -2,6 +2,8 @@ package org.longsummer.store;
 
 /** In which order the yard lists its units; each is carried by an index of its own. */
 public enum YardOrder {
+    /** What thirty days of waiting are expected to cost, the most first; among equal ones, as where it was never worked out, the most pressing. */
+    WAITING_COSTS("dearest", "standing_by_dearest"),
     /** State (act, drifting, never judged, steady), then probability of impact. */
     MOST_PRESSING("pressing", "standing_by_pressing"),
     LABEL("label", "standing_by_label"),
@@ -37,7 +39,7 @@ public enum YardOrder {
     /** The value of that column as text, turned back into what the database compares with. */
     Object value(String text) {
         return switch (this) {
-            case MOST_PRESSING -> Double.valueOf(text);
+            case WAITING_COSTS, MOST_PRESSING -> Double.valueOf(text);
             case LABEL -> text;
             case LONGEST_UNVISITED -> Long.valueOf(text);
         };

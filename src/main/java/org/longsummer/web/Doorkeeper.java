@@ -41,8 +41,11 @@ final class Doorkeeper {
     private final Cookies cookies;
     /** By the name of a part of an address: which unit it names. A name that is not here belongs to nobody's depot. */
     private final Map<String, Function<String, Optional<String>>> unitNamedBy;
-    /** Parts of addresses that name nothing of the fleet, or only what lies below a unit that the same address names. */
-    private static final Set<String> UNIT_BESIDE = Set.of("person", "session", "program", "link");
+    /**
+     * Parts of addresses that name nothing of the fleet, only what lies below a unit that the same address names, or, as a round does,
+     * units of several depots of which its handler shows those that are seen.
+     */
+    private static final Set<String> UNIT_BESIDE = Set.of("person", "session", "program", "link", "round");
 
     Doorkeeper(Store store, Front front, Cookies cookies) {
         this.store = store;

@@ -55,6 +55,15 @@ final class Routes {
         routes.delete("/api/*", Failures::unknownAddress, NOTHING);
     }
 
+    /** The manager's day: rounds and planned work. */
+    static void lay(RoutesConfig routes, RoundApi rounds, PlanApi plans) {
+        routes.get("/api/rounds", rounds::list, SEE);
+        routes.post("/api/rounds", rounds::make, VISIT);
+        routes.get("/api/rounds/{round}", rounds::show, SEE);
+        routes.post("/api/rounds/{round}/stands", rounds::stand, VISIT);
+        routes.post("/api/planned-work", plans::plan, LOOK_AFTER);
+    }
+
     /** People and access. */
     static void lay(RoutesConfig routes, SignInApi door, InvitationApi invitations, AccountApi account, PeopleApi people, SheetLinkApi links,
             ChangesApi changes) {

@@ -134,10 +134,11 @@ final class YardQuestion {
     }
 
     private YardOrder order() {
-        return switch (choice("order", "pressing", "pressing", "label", "unvisited")) {
+        return switch (choice("order", "waiting", "waiting", "pressing", "label", "unvisited")) {
             case "label" -> YardOrder.LABEL;
             case "unvisited" -> YardOrder.LONGEST_UNVISITED;
-            default -> YardOrder.MOST_PRESSING;
+            case "pressing" -> YardOrder.MOST_PRESSING;
+            default -> YardOrder.WAITING_COSTS;
         };
     }
 

@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import org.longsummer.chain.condition.Condition;
 import org.longsummer.chain.condition.State;
 import org.longsummer.chain.condition.Wording;
+import org.longsummer.store.Advised;
 import org.longsummer.store.Depot;
 import org.longsummer.store.FleetUnit;
 import org.longsummer.store.Standing;
@@ -29,7 +30,10 @@ final class YardRows {
     /** A unit in the yard. {@code state} is that of its last judged visit, or {@code never_judged}. */
     record Row(String unitId, String label, String depot, String vehicle, String roofPosition, String duty, String state,
             boolean toRetake, String likely, String impact, Optional<String> since, Optional<String> lastVisitAt, int visitCount,
-            Optional<UnitApi.DueView> nextCheck, DaysView days) {}
+            Optional<UnitApi.DueView> nextCheck, DaysView days, Optional<AdvisedView> advised) {}
+
+    /** What is worth doing, and what thirty days of waiting are expected to cost; the latter absent where that is nothing. */
+    record AdvisedView(String option, String text, Optional<String> waiting) {}
 
     /** What else is due, where it is known. */
     record DaysView(Optional<String> filterOverdueSince, Optional<String> warrantyEnds, Optional<String> plannedFor) {}
@@ -47,7 +51,13 @@ final class YardRows {
                 standing.judged().filter(YardRows::isFault).flatMap(judged -> judged.since()).map(LocalDate::toString),
                 standing.lastVisitAt().map(at -> VisitRow.moment(at, zone)), standing.visitCount(),
                 standing.next().filter(next -> standing.duty() == FleetUnit.Duty.IN_SERVICE)
-                        .map(next -> UnitApi.DueView.of(next, today)), days(standing.days(), today));
+                        .map(next -> UnitApi.DueView.of(next, today)), days(standing.days(), today), standing.advised().map(YardRows::advised));
+    }
+
+    private static AdvisedView advised(Advised advised) {
+        boolean costs = advised.waitingCosts().minor() > 0;
+        return new AdvisedView(Boxes.word(advised.option()), Boxes.word(advised.option()) + ", " + advised.timing().phrase(),
+                costs ? Optional.of(advised.waitingCosts().text()) : Optional.empty());
     }
 
     private static DaysView days(Standing.Days days, LocalDate today) {

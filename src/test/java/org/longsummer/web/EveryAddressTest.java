@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Duration;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
@@ -20,6 +21,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.longsummer.access.Reach;
 import org.longsummer.access.Right;
+import org.longsummer.store.VisitRound;
 import org.longsummer.web.Caller.Reply;
 import org.longsummer.web.WebServer.Address;
 
@@ -44,7 +46,14 @@ class EveryAddressTest {
         theirs.put("technician", FOREIGN + " hand");
         theirs.put("notes", FOREIGN + " note");
         server.saveVisit(theirUnit, FOREIGN + "visit", theirs);
+        round("ourround", ourUnit, theirUnit);
+        round(FOREIGN + "round", theirUnit);
         staff = new Staff(server);
+    }
+
+    private void round(String id, String... units) {
+        server.store.rounds().make(new VisitRound(id, "", LocalDate.parse("2026-07-21"), "Ada Merrow", clock.instant()),
+                server.store.standings().ofUnits(List.of(units), Reach.EVERYWHERE));
     }
 
     @AfterEach
@@ -89,11 +98,13 @@ class EveryAddressTest {
     }
 
     private Map<String, String> ours() {
-        return Map.of("unit", ourUnit, "visit", "ourvisit", "photo", "none", "person", "nobody", "session", "none", "program", "none", "link", "none");
+        return Map.of("unit", ourUnit, "visit", "ourvisit", "photo", "none", "person", "nobody", "session", "none", "program", "none", "link", "none",
+                "round", "ourround");
     }
 
     private Map<String, String> theirs() {
-        return Map.of("unit", theirUnit, "visit", FOREIGN + "visit", "photo", "none", "person", "nobody", "session", "none", "program", "none", "link", "none");
+        return Map.of("unit", theirUnit, "visit", FOREIGN + "visit", "photo", "none", "person", "nobody", "session", "none", "program", "none", "link", "none",
+                "round", FOREIGN + "round");
     }
 
     private static Reply ask(Caller caller, Address address, String path) {
@@ -140,11 +151,11 @@ class EveryAddressTest {
                     for (String query : List.of("", "?text=" + FOREIGN, "?depot=" + FOREIGN + "%20yard", "?text=SO1-5I&depot=" + FOREIGN + "%20yard")) {
                         Reply reply = ask(staff.at(name), address, path + query);
                         tried++;
-                        String told = reply.text().replace(theirUnit, "").replace(FOREIGN + "visit", "");
+                        String told = reply.text().replace(theirUnit, "").replace(FOREIGN + "visit", "").replace(FOREIGN + "round", "");
                         if (told.contains(FOREIGN)) {
                             leaks.add(name + " at " + address.method() + " " + path + query + ": " + told);
                         }
-                        if (parts.equals(theirs()) && (address.path().contains("{unit}") || address.path().contains("{visit}"))
+                        if (parts.equals(theirs()) && (address.path().contains("{unit}") || address.path().contains("{visit}") || address.path().contains("{round}"))
                                 && reply.status() != 404 && reply.status() != 403) {
                             leaks.add(name + " at " + address.method() + " " + path + query + " answered " + reply.status());
                         }
@@ -161,11 +172,12 @@ class EveryAddressTest {
     @Test
     void whatLiesBeyondIsAnsweredLikeWhatIsNotThere() {
         for (Address address : server.server.addresses()) {
-            for (String part : List.of("unit", "visit")) {
+            for (String part : List.of("unit", "visit", "round")) {
                 if (address.method().equals("GET") && address.path().contains("{" + part + "}") && address.needs() != Needs.NOTHING) {
                     Map<String, String> missing = new LinkedHashMap<>(theirs());
                     missing.put("unit", "nowhere");
                     missing.put("visit", "nowhere");
+                    missing.put("round", "nowhere");
                     Caller moss = staff.at("Moss Tarrin");
                     Reply beyond = moss.get(path(address, theirs()));
                     Reply absent = moss.get(path(address, missing));
