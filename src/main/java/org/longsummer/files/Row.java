@@ -17,6 +17,8 @@ import org.longsummer.quantity.Temperature;
 final class Row {
     private static final Pattern NUMBER = Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d{1,3})?");
     private static final Pattern DECIMAL_COMMA = Pattern.compile("[+-]?\\d*,\\d+");
+    /** Letters of a text; more were never written by hand. */
+    private static final int LONGEST = 4_000;
     /** So many characters surely fit an int. */
     private static final int SHORT = 9;
     private static final double[] POWERS_OF_TEN = {1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8};
@@ -69,7 +71,12 @@ final class Row {
 
     /** A text that people wrote, without the mark that keeps spreadsheets from running it. */
     String words(String column) {
-        return Cell.unescaped(text(column));
+        String text = text(column);
+        if (text.length() > LONGEST) {
+            problem(column, text, "at most " + LONGEST + " letters can be kept; shorten it");
+            return "";
+        }
+        return Cell.unescaped(text);
     }
 
     void problem(String column, String given, String remedy) {

@@ -42,7 +42,7 @@ final class Doorkeeper {
     /** By the name of a part of an address: which unit it names. A name that is not here belongs to nobody's depot. */
     private final Map<String, Function<String, Optional<String>>> unitNamedBy;
     /** Parts of addresses that name nothing of the fleet, or only what lies below a unit that the same address names. */
-    private static final Set<String> UNIT_BESIDE = Set.of("person", "session", "program", "link");
+    private static final Set<String> UNIT_BESIDE = Set.of("person", "session", "program", "link", "handover");
 
     Doorkeeper(Store store, Front front, Cookies cookies) {
         this.store = store;
