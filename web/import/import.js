@@ -1,42 +1,108 @@
-// Fleets as files, in; the demo fleet, in and out.
+// Files of a fleet, in whatever form: looked through, asked about, tried out, taken in. The whole record; the demo fleet.
 
 import { byId, element, fill } from '../shared/dom.js';
-import { get, post, remove, send } from '../shared/api.js';
+import { get, part, post, remove, send } from '../shared/api.js';
 import { layFrame } from '../shared/frame.js';
+import { showFiles } from './questions.js';
+import { showTrial } from './trial.js';
 import { count } from '../shared/words.js';
 
+const LOOK_AGAIN = 400;
+const work = byId('work');
+let handover;
+
 const sayProblem = ({ field, given, limit, remedy }) =>
-  [element('strong', {}, field), field ? ': ' : '', given ? `“${given}” is given. ` : '', limit, ' ', remedy];
+  element('li', {}, element('strong', {}, field), field ? ': ' : '', given ? `“${given}” is given. ` : '', limit, ' ', remedy);
 
 function sayProblems(refusal) {
   const problems = refusal.problems ?? [{ field: '', given: '', limit: refusal.message, remedy: 'Try again.' }];
   const shown = element('div', { class: 'problems', role: 'alert', tabindex: '-1' },
     element('h2', {}, `Nothing was taken: ${count(problems.length, 'thing', 'things')} to put right`),
-    element('ol', {}, problems.map(problem => element('li', {}, sayProblem(problem)))));
+    element('ol', {}, problems.map(sayProblem)));
   fill(byId('problems'), shown);
   shown.focus();
 }
 
 function sayDone(taken) {
-  fill(byId('done'), element('p', { class: 'sentence' }, `${count(taken.units_added, 'unit', 'units')} added, ${taken.units_changed} changed; `
+  fill(work, element('div', { class: 'done-note', tabindex: '-1', id: 'taken' }, element('p', { class: 'sentence' },
+    `${count(taken.units_added, 'unit', 'units')} added, ${taken.units_changed} changed; `
     + `${count(taken.visits_stored, 'visit', 'visits')} stored, ${taken.visits_already_stored} were there already.`),
   taken.remarks.length ? element('ul', {}, taken.remarks.map(remark => element('li', {}, remark))) : '',
-  element('div', { class: 'buttons' }, element('a', { class: 'button main', href: '../yard/' }, 'To the yard')));
+  element('div', { class: 'buttons' }, element('a', { class: 'button main', href: '../yard/' }, 'To the yard'))));
+  byId('taken').focus();
 }
 
-async function take(event, path, press) {
-  event.preventDefault();
-  const form = event.target;
+const address = (...more) => ['handovers', part(handover), ...more].join('/');
+const pause = () => new Promise(resolve => { setTimeout(resolve, LOOK_AGAIN); });
+
+function sayProgress(view) {
+  const doing = view.state === 'taking' ? 'Taking in and judging' : view.state === 'stopping' ? 'Stopping; nothing will be changed' : 'Looking through';
+  const words = `${doing}${view.progress.done ? `: ${view.progress.done.toLocaleString()} ${view.progress.what}` : ''}`;
+  if (!byId('progress')) {
+    fill(work, element('p', { id: 'progress', class: 'sentence', role: 'status' }), element('div', { class: 'buttons' },
+      element('button', { type: 'button', id: 'stop', onclick: stop }, 'Stop')));
+  }
+  byId('progress').textContent = words;
+}
+
+async function stop() {
+  byId('stop')?.setAttribute('disabled', '');
+  await watch(remove(address()));
+}
+
+function startAgain(words) {
+  byId('form').hidden = false;
+  fill(work, words ? element('p', { class: 'sentence', role: 'status' }, words) : '');
+}
+
+/** The way back, and on where there is one. */
+const buttons = (...more) => element('div', { class: 'buttons' }, more, element('button', { type: 'button', onclick: async () => {
+  await remove(address()).catch(() => undefined);
+  startAgain('');
+} }, 'Choose other files'));
+
+const ENDS = {
+  asking: view => fill(work, showFiles(view, answer), buttons()),
+  tried: view => fill(work, showTrial(view, () => watch(post(address('taking'), {}))), showFiles(view, answer), buttons()),
+  taken: view => sayDone(view.taken),
+  stopped: () => startAgain('Stopped; nothing was changed.'),
+  refused: view => { startAgain(''); sayProblems(view); },
+  failed: view => { startAgain(''); sayProblems(view); },
+};
+
+const answer = files => watch(post(address('answers'), { files }));
+
+/** Shows how far the files have come until somebody has to say something. */
+async function watch(asked) {
   fill(byId('problems'));
-  fill(byId('done'), element('p', {}, 'Reading and judging; a large fleet takes a while.'));
-  press.disabled = true;
   try {
-    sayDone(await send(path, new FormData(form)));
-    form.reset();
-    byId('main').focus();
-    window.scrollTo(0, 0);
+    let view = await asked;
+    handover = view.handover;
+    byId('form').hidden = true;
+    while (!ENDS[view.state]) {
+      sayProgress(view);
+      await pause();
+      view = await get(address());
+    }
+    ENDS[view.state](view);
+    work.querySelector('h2')?.focus();
   } catch (refusal) {
-    fill(byId('done'));
+    startAgain('');
+    sayProblems(refusal);
+  }
+}
+
+async function takeRecord(event) {
+  event.preventDefault();
+  const press = byId('send-record');
+  press.disabled = true;
+  fill(byId('problems'));
+  fill(work, element('p', { role: 'status' }, 'Reading and judging; a large fleet takes a while.'));
+  try {
+    sayDone(await send('record', new FormData(event.target)));
+    event.target.reset();
+  } catch (refusal) {
+    fill(work);
     sayProblems(refusal);
   } finally {
     press.disabled = false;
@@ -65,6 +131,9 @@ async function offerDemo() {
 }
 
 layFrame('import', { withUnits: false });
-byId('form').addEventListener('submit', event => take(event, 'import', byId('send')));
-byId('record-form').addEventListener('submit', event => take(event, 'record', byId('send-record')));
+byId('form').addEventListener('submit', event => {
+  event.preventDefault();
+  watch(send('handovers', new FormData(event.target)));
+});
+byId('record-form').addEventListener('submit', takeRecord);
 offerDemo();

@@ -13,7 +13,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.longsummer.access.Reach;
 import org.longsummer.files.Answers;
-import org.longsummer.files.Delivery;
+import org.longsummer.files.Handover;
 import org.longsummer.files.FileRefused;
 import org.longsummer.files.Findings;
 import org.longsummer.files.Outcome;
@@ -74,7 +74,7 @@ final class ImportCommand implements Callable<Integer> {
                 throw new ParameterException(spec.commandLine(), data + " holds the demo fleet; remove the demo on its pages first, "
                         + "or name another directory with --data.");
             }
-            return record != null ? say(WholeRecord.read(store, record, findings, progress)) : deliver(store, findings, progress);
+            return record != null ? say(WholeRecord.read(store, record, findings, progress)) : handOver(store, findings, progress);
         } finally {
             findings.remarks().forEach(spec.commandLine().getErr()::println);
         }
@@ -99,16 +99,16 @@ final class ImportCommand implements Callable<Integer> {
         return given;
     }
 
-    private Integer deliver(Store store, Findings findings, Stoppable progress) throws IOException, FileRefused {
+    private Integer handOver(Store store, Findings findings, Stoppable progress) throws IOException, FileRefused {
         try (TemporaryDirectory workplace = new TemporaryDirectory("longsummer-import")) {
-            Delivery delivery = new Delivery(store, Reach.EVERYWHERE, "", given(), workplace.path());
-            List<Understood> understood = delivery.understand(answers(), progress);
-            if (!delivery.isUnderstood()) {
+            Handover handover = new Handover(store, Reach.EVERYWHERE, "", given(), workplace.path());
+            List<Understood> understood = handover.understand(answers(), progress);
+            if (!handover.isUnderstood()) {
                 understood.forEach(this::ask);
                 spec.commandLine().getErr().println("Nothing was changed. Answer with --answer KEY=VALUE, and say again what to import.");
                 return Longsummer.REFUSED;
             }
-            return tryOut ? tryOut(delivery, progress) : say(delivery.take(findings, progress));
+            return tryOut ? tryOut(handover, progress) : say(handover.take(findings, progress));
         }
     }
 
@@ -137,9 +137,9 @@ final class ImportCommand implements Callable<Integer> {
         }
     }
 
-    private Integer tryOut(Delivery delivery, Stoppable progress) throws IOException {
+    private Integer tryOut(Handover handover, Stoppable progress) throws IOException {
         Map<Outcome.Becomes, Integer> counts = new EnumMap<>(Outcome.Becomes.class);
-        List<String> remarks = delivery.tryOut(progress, outcome -> {
+        List<String> remarks = handover.tryOut(progress, outcome -> {
             counts.merge(outcome.becomes(), 1, Integer::sum);
             spec.commandLine().getOut().println(outcome.text());
         });

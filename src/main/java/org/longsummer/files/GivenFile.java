@@ -1,6 +1,7 @@
 package org.longsummer.files;
 
 import java.io.IOException;
+import java.nio.charset.Charset;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZoneId;
@@ -15,6 +16,8 @@ import java.util.stream.Collectors;
 /** A file as somebody gave it: finds out how it is to be read, asks what it leaves open, and then puts it into our own form. */
 final class GivenFile {
     private static final int EXAMPLE_ROWS = 50;
+    private static final int EXAMPLES_LOOKED_AT = 100_000;
+    private static final int COLUMNS_NAMED = 8;
     private static final int LONGEST_EXAMPLE = 60;
 
     private final Path file;
@@ -84,14 +87,28 @@ final class GivenFile {
         Interview interview = new Interview(survey, given, answers, questions, remarks);
         Answers settled = interview.settle();
         boolean asOurs = rows.separator() != '|' && rows.headerRow() == 1 && survey.isPlain() && areOurNames(columns) && rows.form().isReadAsItIs();
+        remarkOnWhatIsLeftOut(columns);
         Optional<Path> ready = !questions.isEmpty() || broken.isPresent() ? Optional.empty()
                 : Optional.of(asOurs ? file : rewritten(rows, columns, survey, interview));
         return understood(Optional.of(kind), columns, settled, isRemembered, survey.rows(), ready, asOurs ? 0 : rows.headerRow() - 1);
     }
 
+    private void remarkOnWhatIsLeftOut(List<String> columns) {
+        List<String> left = new ArrayList<>();
+        for (int i = 0; i < columns.size(); i++) {
+            if (columns.get(i).isEmpty() && !header.get(i).isBlank()) {
+                left.add("\"" + brief(header.get(i).strip()) + "\"");
+            }
+        }
+        if (!left.isEmpty()) {
+            remarks.add((left.size() == 1 ? "the column " : "the columns ") + String.join(", ", left.subList(0, Math.min(left.size(), COLUMNS_NAMED)))
+                    + (left.size() > COLUMNS_NAMED ? " and " + (left.size() - COLUMNS_NAMED) + " more are" : left.size() == 1 ? " is" : " are") + " left out");
+        }
+    }
+
     private boolean areOurNames(List<String> columns) {
         for (int i = 0; i < columns.size(); i++) {
-            if (!columns.get(i).equals(header.get(i).strip().toLowerCase(Locale.ROOT)) && !columns.get(i).isEmpty()) {
+            if (!columns.get(i).equals(header.get(i).strip().toLowerCase(Locale.ROOT))) {
                 return false;
             }
         }
@@ -141,8 +158,7 @@ final class GivenFile {
             }
             for (int i = 0; number > rows.headerRow() && i < Math.min(cells.size(), examples.size()); i++) {
                 if (examples.get(i).isEmpty()) {
-                    String cell = cells.get(i).strip();
-                    examples.set(i, cell.length() > LONGEST_EXAMPLE ? cell.substring(0, LONGEST_EXAMPLE) + " \u2026" : cell);
+                    examples.set(i, brief(cells.get(i).strip()));
                 }
             }
             return number < EXAMPLE_ROWS;
@@ -223,24 +239,38 @@ final class GivenFile {
         if (text.sure()) {
             return;
         }
-        String[] found = {"", "0", ""};
-        GivenRows rows = new GivenRows(file, text);
-        rows.read((number, cells) -> {
-            for (int i = 0; i < cells.size() && found[0].isEmpty(); i++) {
-                if (cells.get(i).chars().anyMatch(c -> c > 127)) {
-                    found[0] = cells.get(i).strip();
-                    found[1] = Long.toString(number);
-                    found[2] = i < header.size() ? header.get(i) : "";
+        Survey.Example[] best = {new Survey.Example("", 0, "")};
+        long[] most = {0};
+        new GivenRows(file, text).read((number, cells) -> {
+            for (int i = 0; i < cells.size(); i++) {
+                String cell = cells.get(i).strip();
+                long ways = cell.chars().allMatch(c -> c < 128) ? 0 : ways(cell, text);
+                if (ways > most[0]) {
+                    most[0] = ways;
+                    best[0] = new Survey.Example(brief(cell), number, i < header.size() ? header.get(i) : "");
                 }
             }
-            return found[0].isEmpty();
+            return most[0] < TextForm.OTHERS.size() && number < EXAMPLES_LOOKED_AT;
         });
         List<Question.Choice> choices = new ArrayList<>();
         for (String name : TextForm.OTHERS) {
             choices.add(new Question.Choice(name, name.replace("x-MacRoman", "older Mac").replace("windows-", "Windows "),
-                    new String(found[0].getBytes(text.charset()), java.nio.charset.Charset.forName(name))));
+                    inForm(best[0].text(), text, name)));
         }
         questions.add(new Question(Question.TEXT, "Letters beyond A to Z are written in an older form. Which of these is right?",
-                found[0], Long.parseLong(found[1]), found[2], choices));
+                best[0].text(), best[0].row(), best[0].column(), choices));
+    }
+
+    /** In how many different ways a text can be read. */
+    private static long ways(String cell, TextForm text) {
+        return TextForm.OTHERS.stream().map(name -> inForm(cell, text, name)).distinct().count();
+    }
+
+    private static String inForm(String cell, TextForm read, String other) {
+        return new String(cell.getBytes(read.charset()), Charset.forName(other));
+    }
+
+    private static String brief(String cell) {
+        return cell.length() > LONGEST_EXAMPLE ? cell.substring(0, LONGEST_EXAMPLE) + " \u2026" : cell;
     }
 }

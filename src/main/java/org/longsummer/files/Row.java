@@ -17,11 +17,14 @@ import org.longsummer.quantity.Temperature;
 final class Row {
     private static final Pattern NUMBER = Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d{1,3})?");
     private static final Pattern DECIMAL_COMMA = Pattern.compile("[+-]?\\d*,\\d+");
+    /** Letters of a text; more were never written by hand. */
+    private static final int LONGEST = 4_000;
     /** So many characters surely fit an int. */
     private static final int SHORT = 9;
     private static final double[] POWERS_OF_TEN = {1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8};
     /** No meter shows as much; it would only be a mistyped text. */
     private static final double LARGEST = 1e9;
+    private static final String YEARS = "the year must lie between 1900 and 2199";
     private static final int USUAL_MOMENT_LENGTH = 25;
 
     private final String file;
@@ -69,7 +72,12 @@ final class Row {
 
     /** A text that people wrote, without the mark that keeps spreadsheets from running it. */
     String words(String column) {
-        return Cell.unescaped(text(column));
+        String text = text(column);
+        if (text.length() > LONGEST) {
+            problem(column, text, "at most " + LONGEST + " letters can be kept; shorten it");
+            return "";
+        }
+        return Cell.unescaped(text);
     }
 
     void problem(String column, String given, String remedy) {
@@ -190,7 +198,12 @@ final class Row {
             return Optional.empty();
         }
         try {
-            return Optional.of(LocalDate.parse(text));
+            LocalDate day = LocalDate.parse(text);
+            if (isOfAnAge(day.getYear())) {
+                return Optional.of(day);
+            }
+            problem(column, text, YEARS);
+            return Optional.empty();
         } catch (DateTimeException e) {
             problem(column, text, "write the day as year-month-day, such as 2024-05-11, or leave it empty when it is not known");
             return Optional.empty();
@@ -207,7 +220,7 @@ final class Row {
         String text = text(column);
         try {
             if (!text.isEmpty()) {
-                return Optional.of(USUAL_MOMENT_LENGTH == text.length() && text.charAt(10) == 'T' ? usualMoment(text)
+                return withinAges(column, text, USUAL_MOMENT_LENGTH == text.length() && text.charAt(10) == 'T' ? usualMoment(text)
                         : OffsetDateTime.parse(text.replaceFirst("^(\\S{10})\\s+", "$1T")));
             }
         } catch (DateTimeException e) {
@@ -215,6 +228,19 @@ final class Row {
         }
         problem(column, text, "write day, time and offset from UTC, such as 2024-05-11T12:46:00-07:00; without a time a visit cannot be placed");
         return Optional.empty();
+    }
+
+    private Optional<OffsetDateTime> withinAges(String column, String text, OffsetDateTime moment) {
+        if (isOfAnAge(moment.getYear())) {
+            return Optional.of(moment);
+        }
+        problem(column, text, YEARS);
+        return Optional.empty();
+    }
+
+    /** Machines were not cooled before, and nobody plans so far ahead; what is stored in milliseconds has its limits too. */
+    private static boolean isOfAnAge(int year) {
+        return year >= 1900 && year < 2200;
     }
 
     /** Such as 2024-05-11T12:46:00-07:00: read by place, since a general reader takes longer than all the rest of a row. */

@@ -57,10 +57,12 @@ record SmallFiles(List<Depot> depots, List<PriceFigure> prices, List<PlannedWork
                 }
             });
         }
+        String[] currency = {store.prices().currency()};
         if (files.of(FileKind.PRICES).isPresent()) {
             String name = String.valueOf(files.of(FileKind.PRICES).get().getFileName());
             PriceRowsFile.read(files.of(FileKind.PRICES).get(), findings, (figure, row) -> {
                 if (isWithin(reach, figure.scope(), isKnown)) {
+                    currency[0] = figure.key().equals(PriceFigure.CURRENCY) ? figure.amount() : currency[0];
                     taker.price(figure, row);
                 } else {
                     findings.add(new Problem(name, row, "name", figure.scope().name(), figure.scope().kind() == PriceScope.Kind.UNIT
@@ -70,7 +72,7 @@ record SmallFiles(List<Depot> depots, List<PriceFigure> prices, List<PlannedWork
             });
         }
         if (files.of(FileKind.WORK).isPresent()) {
-            new PlansFile(isKnown, store.plans()::find, by, store.clock().instant(), store.prices().currency())
+            new PlansFile(isKnown, store.plans()::find, by, store.clock().instant(), currency[0])
                     .read(files.of(FileKind.WORK).get(), findings, taker::plan);
         }
     }

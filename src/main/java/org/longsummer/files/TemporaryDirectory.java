@@ -20,6 +20,9 @@ public final class TemporaryDirectory implements AutoCloseable {
 
     @Override
     public void close() throws IOException {
+        if (!Files.exists(path)) {
+            return;
+        }
         try (Stream<Path> all = Files.walk(path)) {
             for (Path each : all.sorted(Comparator.reverseOrder()).toList()) {
                 Files.deleteIfExists(each);

@@ -45,7 +45,7 @@ final class Doorkeeper {
      * Parts of addresses that name nothing of the fleet, only what lies below a unit that the same address names, or, as a round does,
      * units of several depots of which its handler shows those that are seen.
      */
-    private static final Set<String> UNIT_BESIDE = Set.of("person", "session", "program", "link", "round");
+    private static final Set<String> UNIT_BESIDE = Set.of("person", "session", "program", "link", "round", "handover");
 
     Doorkeeper(Store store, Front front, Cookies cookies) {
         this.store = store;

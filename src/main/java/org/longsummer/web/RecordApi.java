@@ -4,13 +4,13 @@ import io.javalin.http.Context;
 import io.javalin.http.UploadedFile;
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.longsummer.files.FileRefused;
 import org.longsummer.files.Findings;
 import org.longsummer.files.Progress;
 import org.longsummer.files.RecordZip;
+import org.longsummer.files.TemporaryDirectory;
 import org.longsummer.files.WholeRecord;
 import org.longsummer.store.Intake;
 import org.longsummer.store.Store;
@@ -25,14 +25,12 @@ final class RecordApi {
     }
 
     void give(Context request) throws IOException {
-        Path directory = Files.createTempDirectory("longsummer-export");
-        try {
+        try (TemporaryDirectory place = new TemporaryDirectory("longsummer-export")) {
+            Path directory = place.path();
             WholeRecord.write(store, Asking.of(request).reach(), directory, Progress.SILENT);
             String day = BecauseForm.today(store, "").toString();
             request.contentType("application/zip").header("Content-Disposition", "attachment; filename=\"longsummer-" + day + ".zip\"");
             RecordZip.pack(directory, request.outputStream());
-        } finally {
-            ImportApi.delete(directory);
         }
     }
 
@@ -41,17 +39,15 @@ final class RecordApi {
         if (file == null || file.size() == 0) {
             throw new Refused(422, List.of(new Problem("record", "", "A file is needed.", "Choose the zip file that was exported.")));
         }
-        Path directory = Files.createTempDirectory("longsummer-import");
         Findings findings = new Findings();
-        try (InputStream content = file.content()) {
+        try (TemporaryDirectory place = new TemporaryDirectory("longsummer-import"); InputStream content = file.content()) {
+            Path directory = place.path();
             RecordZip.unpack(content, directory);
             Intake.Report report = WholeRecord.read(store, directory, findings, Progress.SILENT);
             request.json(new ImportApi.Imported(report.unitsAdded(), report.unitsChanged(), report.visitsStored(), report.visitsAlreadyStored(),
                     findings.remarks()));
         } catch (FileRefused refused) {
             throw new Refused(422, ImportApi.problems(refused));
-        } finally {
-            ImportApi.delete(directory);
         }
     }
 }

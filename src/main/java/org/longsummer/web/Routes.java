@@ -98,7 +98,12 @@ final class Routes {
 
     /** What a shop keeps besides visits: what becomes of units, photos, depots, instruments, whose paper it is. */
     static void lay(RoutesConfig routes, FleetApi fleet, PhotoApi photos, DepotApi depots, TechnicianApi technicians, BusinessApi business,
-            RecordApi record) {
+            RecordApi record, HandoverApi handovers) {
+        routes.post("/api/handovers", handovers::begin, LOOK_AFTER);
+        routes.get("/api/handovers/{handover}", handovers::show, LOOK_AFTER);
+        routes.post("/api/handovers/{handover}/answers", handovers::answer, LOOK_AFTER);
+        routes.post("/api/handovers/{handover}/taking", handovers::take, LOOK_AFTER);
+        routes.delete("/api/handovers/{handover}", handovers::stop, LOOK_AFTER);
         routes.get("/api/record", record::give, LOOK_AFTER);
         routes.post("/api/record", record::take, ADMINISTER);
 

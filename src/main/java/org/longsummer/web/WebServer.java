@@ -26,6 +26,9 @@ import org.longsummer.wire.Problem;
 /** Serves the pages and their data over HTTP. */
 public final class WebServer implements AutoCloseable {
     private static final JsonInclude.Value WRITTEN = JsonInclude.Value.construct(JsonInclude.Include.NON_ABSENT, JsonInclude.Include.ALWAYS);
+    private static final JsonMapper MAPPER = JsonMapper.builder().addModule(new Jdk8Module())
+            .propertyNamingStrategy(PropertyNamingStrategies.SNAKE_CASE).defaultPropertyInclusion(WRITTEN)
+            .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES).build();
     /** So long may requests that have begun go on when the server is told to stop. */
     private static final Duration LONGEST_GOODBYE = Duration.ofSeconds(20);
     private static final long LARGEST_FORM = 1_000_000;
@@ -33,6 +36,7 @@ public final class WebServer implements AutoCloseable {
 
     private final Javalin javalin;
     private final Front front;
+    private final HandoverApi handovers;
 
     /**
      * For this machine alone.
@@ -53,6 +57,7 @@ public final class WebServer implements AutoCloseable {
     /** The same, beside something that may be in trouble of its own, which those who ask how it is are told as sentences. */
     public WebServer(Store store, Clock clock, Predicate<Store> demoFleet, Front front, Supplier<List<String>> troubles) {
         this.front = front;
+        this.handovers = new HandoverApi(store);
         Cookies cookies = new Cookies(front);
         Doorkeeper door = new Doorkeeper(store, front, cookies);
         javalin = Javalin.create(config -> {
@@ -63,8 +68,9 @@ public final class WebServer implements AutoCloseable {
             door.stand(config.routes);
             layAccess(config.routes, store, door, cookies, clock);
             Routes.lay(config.routes, new FleetApi(store), new PhotoApi(store), new DepotApi(store), new TechnicianApi(store),
-                    new BusinessApi(store), new RecordApi(store));
+                    new BusinessApi(store), new RecordApi(store), handovers);
             Routes.lay(config.routes, new RoundApi(store), new PlanApi(store));
+            config.routes.get("/api/openapi.json", new DescriptionApi(this::addresses, MAPPER)::show, Needs.NOTHING);
             Routes.lay(config.routes, new HealthApi(store, troubles), new HouseApi(store, demoFleet), new YardApi(store, clock), new UnitApi(store),
                     new VisitApi(store, clock), new ImportApi(store), new OfflineApi(store, clock), AppShell.ofPages());
         });
@@ -108,6 +114,7 @@ public final class WebServer implements AutoCloseable {
 
     @Override
     public void close() {
+        handovers.close();
         javalin.stop();
     }
 
@@ -123,9 +130,7 @@ public final class WebServer implements AutoCloseable {
         config.jetty.multipartConfig.maxFileSize(LARGEST_FILE_GIGABYTES, SizeUnit.GB);
         config.jetty.multipartConfig.maxTotalRequestSize(2 * LARGEST_FILE_GIGABYTES, SizeUnit.GB);
         config.jetty.multipartConfig.maxInMemoryFileSize(1, SizeUnit.MB);
-        config.jsonMapper(new JavalinJackson(JsonMapper.builder().addModule(new Jdk8Module())
-                .propertyNamingStrategy(PropertyNamingStrategies.SNAKE_CASE).defaultPropertyInclusion(WRITTEN)
-                .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES).build(), false));
+        config.jsonMapper(new JavalinJackson(MAPPER, false));
         config.staticFiles.add("/web", Location.CLASSPATH);
         config.staticFiles.enableWebjars();
     }

@@ -98,13 +98,13 @@ class EveryAddressTest {
     }
 
     private Map<String, String> ours() {
-        return Map.of("unit", ourUnit, "visit", "ourvisit", "photo", "none", "person", "nobody", "session", "none", "program", "none", "link", "none",
-                "round", "ourround");
+        return Map.of("unit", ourUnit, "visit", "ourvisit", "photo", "none", "person", "nobody", "session", "none", "program", "none",
+                "link", "none", "round", "ourround", "handover", "none");
     }
 
     private Map<String, String> theirs() {
-        return Map.of("unit", theirUnit, "visit", FOREIGN + "visit", "photo", "none", "person", "nobody", "session", "none", "program", "none", "link", "none",
-                "round", FOREIGN + "round");
+        return Map.of("unit", theirUnit, "visit", FOREIGN + "visit", "photo", "none", "person", "nobody", "session", "none",
+                "program", "none", "link", "none", "round", FOREIGN + "round", "handover", "none");
     }
 
     private static Reply ask(Caller caller, Address address, String path) {

@@ -317,9 +317,11 @@ class PagesInBrowserTest {
         java.nio.file.Files.writeString(file, "unit_id,visited_at,return_db_f,supply_db_f\nnobody,,78,57\nnobody,2026-07-01T13:00,x,57\n");
         Page page = open(360, 740, ColorScheme.LIGHT);
         page.navigate(server.address("import/"));
-        box(page, "Visits").setInputFiles(file);
-        tap(page, AriaRole.BUTTON, "Take these files");
-        assertThat(page.locator(".problems")).containsText("my visits.csv, row 3, return_db_f");
+        box(page, "Files").setInputFiles(file);
+        tap(page, AriaRole.BUTTON, "Look through these files");
+        assertThat(page.locator("#trial")).containsText("Nothing can be taken yet: 2 rows have to be put right in the file.");
+        assertThat(page.locator("#trial")).containsText("my visits.csv, row 3");
+        assertThat(page.locator("#trial")).containsText("return_db_f");
         picture(page, "import-problems");
     }
 

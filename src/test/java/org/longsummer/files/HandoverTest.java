@@ -36,7 +36,7 @@ import org.longsummer.store.PriceScope;
 import org.longsummer.store.Store;
 
 /** Files as spreadsheets of many countries make them are understood, or what they leave open is asked; nothing is guessed. */
-class DeliveryTest {
+class HandoverTest {
     private static final String UNITS = "unit_id,site,nominal_btuh,rated_amps\nHERON-7,Quarry Bend,13500,12.4\nWREN-2,Quarry Bend,15000,13.1\n";
     private static final String VISITS = "unit_id;visited_at;return_db_f;supply_db_f;return_rh_pct;amps;notes\n";
 
@@ -56,8 +56,8 @@ class DeliveryTest {
         store.close();
     }
 
-    private Delivery delivery(Path... files) {
-        return new Delivery(store, Reach.EVERYWHERE, "Moss", List.of(files), directory.resolve("work"));
+    private Handover handover(Path... files) {
+        return new Handover(store, Reach.EVERYWHERE, "Moss", List.of(files), directory.resolve("work"));
     }
 
     private Path file(String name, String text, Charset charset) throws IOException {
@@ -77,22 +77,22 @@ class DeliveryTest {
     }
 
     private Understood understood(Path file, Answers answers) throws IOException {
-        return delivery(file).understand(List.of(answers), Progress.SILENT).get(0);
+        return handover(file).understand(List.of(answers), Progress.SILENT).get(0);
     }
 
     private Intake.Report taken(Answers answers, Path... files) throws IOException, FileRefused {
-        Delivery delivery = delivery(files);
-        delivery.understand(java.util.Collections.nCopies(files.length, answers), Progress.SILENT);
-        assertEquals(Map.of(), delivery.questions());
-        return delivery.take(new Findings(), Progress.SILENT);
+        Handover handover = handover(files);
+        handover.understand(java.util.Collections.nCopies(files.length, answers), Progress.SILENT);
+        assertEquals(Map.of(), handover.questions());
+        return handover.take(new Findings(), Progress.SILENT);
     }
 
     private List<Outcome> tried(Answers answers, Path... files) throws IOException {
-        Delivery delivery = delivery(files);
-        delivery.understand(java.util.Collections.nCopies(files.length, answers), Progress.SILENT);
-        assertEquals(Map.of(), delivery.questions());
+        Handover handover = handover(files);
+        handover.understand(java.util.Collections.nCopies(files.length, answers), Progress.SILENT);
+        assertEquals(Map.of(), handover.questions());
         List<Outcome> outcomes = new ArrayList<>();
-        delivery.tryOut(Progress.SILENT, outcomes::add);
+        handover.tryOut(Progress.SILENT, outcomes::add);
         return outcomes;
     }
 
@@ -275,14 +275,14 @@ class DeliveryTest {
     @Test
     void whoSeesOneDepotBringsNothingForAnother() throws IOException, FileRefused {
         bringUnits();
-        Delivery delivery = new Delivery(store, Reach.of(List.of("Ferrow Flats")), "Ines", List.of(file("depots.csv", "site,altitude_m\nQuarry Bend,1\n"),
+        Handover handover = new Handover(store, Reach.of(List.of("Ferrow Flats")), "Ines", List.of(file("depots.csv", "site,altitude_m\nQuarry Bend,1\n"),
                 file("prices.csv", "key,value\nshop_rate,1\n"), file("work.csv", "unit_id,works,planned_for\nHERON-7,filter,2026-08-01\n")),
                 directory.resolve("work"));
-        delivery.understand(List.of(Answers.NONE, Answers.NONE, Answers.NONE), Progress.SILENT);
+        handover.understand(List.of(Answers.NONE, Answers.NONE, Answers.NONE), Progress.SILENT);
         List<Outcome> outcomes = new ArrayList<>();
-        delivery.tryOut(Progress.SILENT, outcomes::add);
+        handover.tryOut(Progress.SILENT, outcomes::add);
         assertEquals("{refused=3}", counts(outcomes));
-        assertEquals(3, assertThrows(FileRefused.class, () -> delivery.take(new Findings(), Progress.SILENT)).count());
+        assertEquals(3, assertThrows(FileRefused.class, () -> handover.take(new Findings(), Progress.SILENT)).count());
     }
 
     @Test
@@ -295,8 +295,8 @@ class DeliveryTest {
         }
         Path file = file("v.csv", many.toString());
         for (String at : List.of("visits read", "visits stored", "units judged")) {
-            Delivery delivery = delivery(file);
-            delivery.understand(List.of(Answers.NONE), Progress.SILENT);
+            Handover handover = handover(file);
+            handover.understand(List.of(Answers.NONE), Progress.SILENT);
             Stoppable[] progress = new Stoppable[1];
             int[] steps = {0};
             progress[0] = new Stoppable(what -> {
@@ -306,7 +306,7 @@ class DeliveryTest {
                     progress[0].step(what);
                 }
             });
-            assertThrows(Stoppable.Stopped.class, () -> delivery.take(new Findings(), progress[0]), at);
+            assertThrows(Stoppable.Stopped.class, () -> handover.take(new Findings(), progress[0]), at);
             assertEquals(0, store.visits().count(), at);
         }
         assertFalse(store.visits().current("HERON-7").iterator().hasNext());

@@ -3,6 +3,7 @@ package org.longsummer.files;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -14,7 +15,6 @@ import java.util.function.Consumer;
 import org.longsummer.access.Reach;
 import org.longsummer.store.Depot;
 import org.longsummer.store.FileForms;
-import org.longsummer.store.FleetUnit;
 import org.longsummer.store.Intake;
 import org.longsummer.store.Store;
 
@@ -22,7 +22,7 @@ import org.longsummer.store.Store;
  * Files that somebody brings, in whatever form: first it is found out how they are to be read, then it can be tried what taking them in
  * would do, and then they are taken in, wholly or not at all.
  */
-public final class Delivery {
+public final class Handover {
     private final Store store;
     private final Reach reach;
     private final String by;
@@ -37,7 +37,7 @@ public final class Delivery {
      * @param files each named as problems shall name it
      * @param workplace directory for what is made of them on the way
      */
-    public Delivery(Store store, Reach reach, String by, List<Path> files, Path workplace) {
+    public Handover(Store store, Reach reach, String by, List<Path> files, Path workplace) {
         this.store = store;
         this.reach = reach;
         this.by = by;
@@ -200,6 +200,7 @@ public final class Delivery {
 
     /** In which time zone clocks are read where a unit stands, also of units and depots that are brought together with it. */
     private final class Zones {
+        private static final String NO_UNIT = "\n";
         private final Map<String, ZoneId> byDepot = new HashMap<>();
         private final Map<String, String> depots = new HashMap<>();
 
@@ -223,9 +224,10 @@ public final class Delivery {
             }
         }
 
+        /** A unit that there is not is refused anyway; nobody need be asked for its time zone. */
         Optional<ZoneId> of(String unitId) {
-            String depot = depots.computeIfAbsent(unitId, id -> Import.seen(store, reach, id).map(FleetUnit::unit).map(unit -> unit.site()).orElse(""));
-            return Optional.ofNullable(byDepot.get(depot));
+            String depot = depots.computeIfAbsent(unitId, id -> Import.seen(store, reach, id).map(unit -> unit.unit().site()).orElse(NO_UNIT));
+            return depot.equals(NO_UNIT) ? Optional.of(ZoneOffset.UTC) : Optional.ofNullable(byDepot.get(depot));
         }
     }
 }
