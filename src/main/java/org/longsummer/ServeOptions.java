@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import org.longsummer.demo.DemoFleet;
 import org.longsummer.log.LogOutput;
+import org.longsummer.store.Rejudging;
 import org.longsummer.store.Store;
 import org.longsummer.web.Front;
 import org.longsummer.web.Tls;
@@ -70,11 +71,12 @@ final class ServeOptions {
             if (demo) {
                 loadDemo(store);
             }
-            try (BackupSchedule copying = backups.begin(data, store.clock(), spec.commandLine());
+            try (BackupSchedule copying = backups.begin(data, store.clock(), spec.commandLine()); Rejudging judging = store.rejudging();
                     WebServer server = new WebServer(store, store.clock(), DemoFleet::load, front, copying::troubles).start(host, port)) {
                 spec.commandLine().getOut().println("Longsummer is ready at " + (tls == null ? "http" : "https") + "://" + shownHost() + ":"
                         + server.port() + front.basePath() + "/");
                 LOG.atInfo().addKeyValue("port", server.port()).log("ready");
+                judging.start();
                 ending.await();
                 LOG.atInfo().log("stopping");
             }

@@ -5,7 +5,6 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -23,8 +22,6 @@ import org.longsummer.chain.visit.Visit;
  * on disk together or not at all.
  */
 public final class Judging {
-    private static final int UNITS_AT_ONCE = 100;
-
     private final Jdbi reader;
     private final Jdbi writer;
     private final LearnedLevels learned;
@@ -92,7 +89,8 @@ public final class Judging {
 
     /** Judges every unit again from the closings as they are; no day is closed for it. */
     void judgeAllAgain(Consumer<String> unitJudged) {
-        writer.useTransaction(handle -> judge(handle, Units.idsOfVisited(handle), learned.known(handle).closings(), unitJudged));
+        writer.useTransaction(handle -> new FleetJudging(handle, learned.known(handle).closings(), unitJudged)
+                .judge(Units.idsOfVisited(handle)));
     }
 
     /** The verdicts of a unit with all their reasons, in order of time; nothing is written. */
@@ -133,7 +131,7 @@ public final class Judging {
                 return intake.report();
             }
             Closings closings = intake.isHistory() ? learnedAnew(handle) : closed(handle).closings();
-            judge(handle, intake.isHistory() ? Units.idsOfVisited(handle) : intake.unitsToJudge(), closings, unitJudged);
+            new FleetJudging(handle, closings, unitJudged).judge(intake.isHistory() ? Units.idsOfVisited(handle) : intake.unitsToJudge());
             return intake.report();
         });
     }
@@ -179,29 +177,11 @@ public final class Judging {
         return closed.closings();
     }
 
-    private static void judge(Handle handle, List<String> unitIds, Closings closings, Consumer<String> unitJudged) {
-        for (int from = 0; from < unitIds.size(); from += UNITS_AT_ONCE) {
-            List<String> some = unitIds.subList(from, Math.min(from + UNITS_AT_ONCE, unitIds.size()));
-            judge(handle, Units.among(handle, some).stream().map(FleetUnit::unit).toList(), closings, false);
-            some.forEach(unitJudged);
-        }
-    }
-
+    /** Judges a unit by what counts now and writes its verdicts and its standing. */
     private static List<Verdict> judge(Handle handle, Unit unit, Closings closings) {
-        return judge(handle, List.of(unit), closings, true).get(unit.id());
-    }
-
-    /** Judges units by what counts now and writes their verdicts and their standings; returns the verdicts by unit. */
-    private static Map<String, List<Verdict>> judge(Handle handle, List<Unit> units, Closings closings, boolean explains) {
-        Map<String, List<Visit>> visits = Visits.currentByUnit(handle, units.stream().map(Unit::id).toList());
-        Map<String, List<Verdict>> verdicts = new LinkedHashMap<>();
-        units.forEach(unit -> {
-            List<Visit> ofUnit = visits.getOrDefault(unit.id(), List.of());
-            verdicts.put(unit.id(), explains ? Assessment.ofUnit(unit, ofUnit, closings)
-                    : Assessment.briefly(unit, ofUnit, closings));
-        });
-        Verdicts.replace(handle, verdicts);
-        Standings.judge(handle, verdicts);
+        List<Verdict> verdicts = Assessment.ofUnit(unit, Visits.current(handle, unit.id()), closings);
+        Verdicts.replace(handle, Map.of(unit.id(), verdicts));
+        Standings.judge(handle, Map.of(unit.id(), verdicts));
         return verdicts;
     }
 

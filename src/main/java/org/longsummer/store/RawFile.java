@@ -96,7 +96,7 @@ final class RawFile implements AutoCloseable {
      */
     List<String> changedSince(String table, String key) {
         String different = handle.createQuery("select name from pragma_table_info(:aside)").bind("aside", ASIDE + table).mapTo(String.class)
-                .stream().map(column -> "(a.%1$s is not b.%1$s and not (typeof(a.%1$s) = 'real' and typeof(b.%1$s) = 'real' "
+                .stream().filter(column -> !column.equals("judged_by")).map(column -> "(a.%1$s is not b.%1$s and not (typeof(a.%1$s) = 'real' and typeof(b.%1$s) = 'real' "
                         .formatted(column) + "and abs(a.%1$s - b.%1$s) <= %2$s * max(1, abs(b.%1$s))))".formatted(column, ROUNDING))
                 .collect(Collectors.joining(" or "));
         return handle.createQuery("select distinct coalesce(a.unit_id, b.unit_id) from " + ASIDE + table + " a full join " + table

@@ -4,7 +4,6 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.Optional;
 import java.util.function.Function;
-import org.jdbi.v3.core.statement.PreparedBatch;
 import org.longsummer.chain.visit.AmbientAt;
 import org.longsummer.chain.visit.Moisture;
 import org.longsummer.chain.visit.Readings;
@@ -25,7 +24,7 @@ final class ReadingsRow {
 
     private ReadingsRow() {}
 
-    static PreparedBatch bind(PreparedBatch row, Readings readings) {
+    static Rows bind(Rows row, Readings readings) {
         return row.bind("return_dry_bulb_k", readings.returnDryBulb().map(Temperature::kelvins))
                 .bind("return_relative_humidity", moisture(readings, Moisture.Relative.class, m -> m.humidity().fraction()))
                 .bind("return_wet_bulb_k", moisture(readings, Moisture.WetBulb.class, m -> m.temperature().kelvins()))

@@ -5,8 +5,8 @@ import java.sql.SQLException;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import org.jdbi.v3.core.statement.PreparedBatch;
 import org.jdbi.v3.core.statement.StatementContext;
+import org.longsummer.chain.Method;
 import org.longsummer.chain.condition.Condition;
 import org.longsummer.chain.condition.State;
 import org.longsummer.chain.condition.Verdict;
@@ -24,7 +24,7 @@ final class StandingRow {
             update standing set state = :state, state_rank = :rank, condition = :condition, likeliest_fault = :likeliest,
             p_likeliest_fault = :p_likeliest, p_steady = :p_steady, p_impact = :p_impact, since = :since,
             judged_visit_id = :judged_id, judged_at_ms = :judged_at, last_visit_id = :last_id, last_visit_at_ms = :last_at,
-            last_to_retake = :retake, visit_count = :count, next_due_on = :due_on, next_due_reason = :due_reason where unit_id = :unit""";
+            last_to_retake = :retake, visit_count = :count, next_due_on = :due_on, next_due_reason = :due_reason, judged_by = :method where unit_id = :unit""";
 
     private StandingRow() {}
 
@@ -37,12 +37,12 @@ final class StandingRow {
         };
     }
 
-    static PreparedBatch bindJudged(PreparedBatch row, String unitId, List<Verdict> verdicts) {
+    static Rows bindJudged(Rows row, String unitId, List<Verdict> verdicts) {
         Optional<Verdict> judged = last(verdicts.stream().filter(verdict -> verdict.state() != State.RETAKE).toList());
         Optional<Verdict> newest = last(verdicts);
         Optional<Condition> likeliest = judged.map(verdict -> verdict.probabilities().likeliestFault());
         Optional<NextCheck> next = CheckPlanner.after(verdicts);
-        return row.bind("unit", unitId).bind("count", verdicts.size())
+        return row.bind("unit", unitId).bind("method", Method.NUMBER).bind("count", verdicts.size())
                 .bind("due_on", next.map(check -> check.on().toString()))
                 .bind("due_reason", next.map(check -> Column.word(check.reason(), null)))
                 .bind("state", judged.map(verdict -> verdict.state().word()))

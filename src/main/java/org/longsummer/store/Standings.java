@@ -11,12 +11,17 @@ import java.util.Map;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
-import org.jdbi.v3.core.statement.PreparedBatch;
+import org.longsummer.chain.Method;
 import org.longsummer.chain.condition.State;
 import org.longsummer.chain.condition.Verdict;
 
 /** How the units stand: one row a unit, kept in step with its visits. */
 public final class Standings {
+    private static final String DESCRIBE = """
+            insert into standing (unit_id, depot, label, search_text, in_service, state_rank, p_impact, last_to_retake, visit_count, judged_by)
+            values (:unit, :depot, :label, :search, :in_service, :rank, 0, 0, 0, :method)
+            on conflict (unit_id) do update set depot = excluded.depot, label = excluded.label,
+            search_text = excluded.search_text, in_service = excluded.in_service""";
     private static final String FROM = " from standing s join unit u on u.id = s.unit_id";
 
     private final Jdbi reader;
@@ -78,25 +83,25 @@ public final class Standings {
 
     /** Writes what a unit's own row says; keeps what its visits say. */
     static void describe(Handle handle, Collection<FleetUnit> units) {
-        PreparedBatch batch = handle.prepareBatch("""
-                insert into standing (unit_id, depot, label, search_text, in_service, state_rank, p_impact, last_to_retake, visit_count)
-                values (:unit, :depot, :label, :search, :in_service, :rank, 0, 0, 0)
-                on conflict (unit_id) do update set depot = excluded.depot, label = excluded.label,
-                search_text = excluded.search_text, in_service = excluded.in_service""");
-        for (FleetUnit unit : units) {
-            batch.bind("unit", unit.id()).bind("depot", unit.unit().site().isEmpty() ? null : unit.unit().site())
-                    .bind("label", unit.unit().label()).bind("search", unit.searchText())
-                    .bind("in_service", unit.duty() == FleetUnit.Duty.IN_SERVICE ? 1 : 0)
-                    .bind("rank", StandingRow.NEVER_JUDGED).add();
+        try (Rows rows = new Rows(handle, DESCRIBE)) {
+            units.forEach(unit -> describe(rows, unit));
+            rows.execute();
         }
-        batch.execute();
+    }
+
+    private static void describe(Rows rows, FleetUnit unit) {
+        rows.bind("unit", unit.id()).bind("depot", unit.unit().site().isEmpty() ? null : unit.unit().site())
+                .bind("label", unit.unit().label()).bind("search", unit.searchText())
+                .bind("in_service", unit.duty() == FleetUnit.Duty.IN_SERVICE ? 1 : 0)
+                .bind("rank", StandingRow.NEVER_JUDGED).bind("method", Method.NUMBER).add();
     }
 
     /** Writes what the visits of some units say. */
     static void judge(Handle handle, Map<String, List<Verdict>> verdictsByUnit) {
-        PreparedBatch batch = handle.prepareBatch(StandingRow.UPDATE_JUDGED);
-        verdictsByUnit.forEach((unitId, verdicts) -> StandingRow.bindJudged(batch, unitId, verdicts).add());
-        batch.execute();
+        try (Rows rows = new Rows(handle, StandingRow.UPDATE_JUDGED)) {
+            verdictsByUnit.forEach((unitId, verdicts) -> StandingRow.bindJudged(rows, unitId, verdicts).add());
+            rows.execute();
+        }
     }
 
     /** A filter as conditions and the values they name. */
