@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.longsummer.demo.DemoFleet;
 import org.longsummer.log.LogOutput;
+import org.longsummer.store.Rejudging;
 import org.longsummer.store.Store;
 import org.longsummer.web.Front;
 import org.longsummer.web.Tls;
@@ -71,12 +72,14 @@ final class ServeOptions {
             if (demo) {
                 loadDemo(store);
             }
-            try (BackupSchedule copying = backups.begin(data, store.clock(), spec.commandLine()); AdviceSchedule advising = new AdviceSchedule(store).start();
+            try (BackupSchedule copying = backups.begin(data, store.clock(), spec.commandLine()); Rejudging judging = store.rejudging();
+                    AdviceSchedule advising = new AdviceSchedule(store).start();
                     WebServer server = new WebServer(store, store.clock(), DemoFleet::load, front,
                             () -> Stream.concat(copying.troubles().stream(), advising.troubles().stream()).toList()).start(host, port)) {
                 spec.commandLine().getOut().println("Longsummer is ready at " + (tls == null ? "http" : "https") + "://" + shownHost() + ":"
                         + server.port() + front.basePath() + "/");
                 LOG.atInfo().addKeyValue("port", server.port()).log("ready");
+                judging.start();
                 ending.await();
                 LOG.atInfo().log("stopping");
             }

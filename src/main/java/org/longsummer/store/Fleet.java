@@ -129,29 +129,41 @@ public final class Fleet {
         });
     }
 
-    /** Gives a depot's units its altitude and judges them by that and by its climate, some at a time. */
+    /**
+     * Gives a depot's units its altitude; they are judged again by that and by its climate, a few at once, those of a large depot by
+     * {@link Rejudging}.
+     */
     public void settle(Depot depot, Because because) {
-        List<String> ids = writer.withHandle(handle -> Units.idsAt(handle, depot.name()));
-        for (int from = 0; from < ids.size(); from += UNITS_AT_ONCE) {
-            List<String> some = ids.subList(from, Math.min(from + UNITS_AT_ONCE, ids.size()));
-            writer.useTransaction(handle -> {
-                for (FleetUnit unit : Units.among(handle, some)) {
-                    Unit moved = withAltitude(unit.unit(), depot.altitude());
-                    change(handle, unit, unit.with(moved), Kind.EDITED, because, Optional.empty());
-                    judging.judgeAgain(handle, unit.id());
+        writer.useTransaction(handle -> {
+            List<String> ids = Units.idsAt(handle, depot.name());
+            for (int from = 0; from < ids.size(); from += UNITS_AT_ONCE) {
+                for (FleetUnit unit : Units.among(handle, ids.subList(from, Math.min(from + UNITS_AT_ONCE, ids.size())))) {
+                    describe(handle, unit, unit.with(withAltitude(unit.unit(), depot.altitude())), Kind.EDITED, because, Optional.empty());
                 }
-            });
-        }
+            }
+            if (ids.size() <= UNITS_AT_ONCE) {
+                ids.forEach(id -> judging.judgeAgain(handle, id));
+            } else {
+                Rejudging.begin(handle, depot.name());
+            }
+        });
     }
 
     private void change(Handle handle, FleetUnit before, FleetUnit after, Kind kind, Because because, Optional<String> other) {
+        if (describe(handle, before, after, kind, because, other)) {
+            judging.judgeAgain(handle, after.id());
+        }
+    }
+
+    /** Writes what is known of a unit now, with who, when and why; false when nothing differs. */
+    private boolean describe(Handle handle, FleetUnit before, FleetUnit after, Kind kind, Because because, Optional<String> other) {
         UnitFields.Difference difference = UnitFields.Difference.between(before, after);
         if (difference.isNone() && other.isEmpty()) {
-            return;
+            return false;
         }
         Units.save(handle, List.of(after));
         record(handle, after.id(), kind, because, other, difference.before(), difference.after());
-        judging.judgeAgain(handle, after.id());
+        return true;
     }
 
     private void record(Handle handle, String unitId, Kind kind, Because because, Optional<String> other, Map<String, String> before,

@@ -22,7 +22,6 @@ import org.longsummer.chain.visit.Visit;
  * on disk together or not at all.
  */
 public final class Judging {
-    private static final int UNITS_AT_ONCE = 100;
     /** So few that whoever saves a visit meanwhile hardly waits. */
     private static final int ADVISED_AT_ONCE = 25;
     /** Dirt and wear move in weeks, so that a list need not be worked out anew every day. */
@@ -97,7 +96,8 @@ public final class Judging {
 
     /** Judges every unit again from the closings as they are; no day is closed for it. */
     void judgeAllAgain(Consumer<String> unitJudged) {
-        writer.useTransaction(handle -> judge(handle, Units.idsOfVisited(handle), learned.known(handle).closings(), unitJudged));
+        writer.useTransaction(handle -> new FleetJudging(handle, learned.known(handle).closings(), unitJudged)
+                .judge(Units.idsOfVisited(handle)));
     }
 
     /**
@@ -159,7 +159,7 @@ public final class Judging {
                 return intake.report();
             }
             Closings closings = intake.isHistory() ? learnedAnew(handle) : closed(handle).closings();
-            judge(handle, intake.isHistory() ? Units.idsOfVisited(handle) : intake.unitsToJudge(), closings, unitJudged);
+            new FleetJudging(handle, closings, unitJudged).judge(intake.isHistory() ? Units.idsOfVisited(handle) : intake.unitsToJudge());
             return intake.report();
         });
     }
@@ -205,34 +205,13 @@ public final class Judging {
         return closed.closings();
     }
 
-    private void judge(Handle handle, List<String> unitIds, Closings closings, Consumer<String> unitJudged) {
-        for (int from = 0; from < unitIds.size(); from += UNITS_AT_ONCE) {
-            List<String> some = unitIds.subList(from, Math.min(from + UNITS_AT_ONCE, unitIds.size()));
-            judge(handle, Units.among(handle, some), closings, false);
-            some.forEach(unitJudged);
-        }
-    }
-
+    /** Judges a unit by what counts now and writes its verdicts, its standing and what is worth doing. */
     private List<Verdict> judge(Handle handle, FleetUnit unit, Closings closings) {
-        return judge(handle, List.of(unit), closings, true).get(unit.id());
-    }
-
-    /** Judges units by what counts now and writes their verdicts and their standings; many at once are advised later. Returns the verdicts by unit. */
-    private Map<String, List<Verdict>> judge(Handle handle, List<FleetUnit> units, Closings closings, boolean explains) {
-        Map<String, List<Visit>> visits = Visits.currentByUnit(handle, units.stream().map(FleetUnit::id).toList());
-        Map<String, List<Verdict>> verdicts = new LinkedHashMap<>();
-        units.forEach(unit -> {
-            List<Visit> ofUnit = visits.getOrDefault(unit.id(), List.of());
-            verdicts.put(unit.id(), explains ? Assessment.ofUnit(unit.unit(), ofUnit, closings)
-                    : Assessment.briefly(unit.unit(), ofUnit, closings));
-        });
-        Verdicts.replace(handle, verdicts);
-        Standings.judge(handle, verdicts);
-        if (explains) {
-            ahead.advise(handle, units, verdicts);
-        } else {
-            LookingAhead.overtake(handle, verdicts.keySet());
-        }
+        List<Verdict> verdicts = Assessment.ofUnit(unit.unit(), Visits.current(handle, unit.id()), closings);
+        Map<String, List<Verdict>> ofUnit = Map.of(unit.id(), verdicts);
+        Verdicts.replace(handle, ofUnit);
+        Standings.judge(handle, ofUnit);
+        ahead.advise(handle, List.of(unit), ofUnit);
         return verdicts;
     }
 

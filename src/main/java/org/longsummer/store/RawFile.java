@@ -95,7 +95,8 @@ final class RawFile implements AutoCloseable {
      * another machine may bring about. Columns that came since are not looked at, nor what is advised: that is of its day and its prices.
      */
     List<String> changedSince(String table, String key) {
-        String different = handle.createQuery("select name from pragma_table_info(:aside) where name not like 'advice!_%' escape '!'").bind("aside", ASIDE + table).mapTo(String.class)
+        String different = handle.createQuery("select name from pragma_table_info(:aside) where name not like 'advice!_%' escape '!' and name <> 'judged_by'")
+                .bind("aside", ASIDE + table).mapTo(String.class)
                 .stream().map(column -> "(a.%1$s is not b.%1$s and not (typeof(a.%1$s) = 'real' and typeof(b.%1$s) = 'real' "
                         .formatted(column) + "and abs(a.%1$s - b.%1$s) <= %2$s * max(1, abs(b.%1$s))))".formatted(column, ROUNDING))
                 .collect(Collectors.joining(" or "));

@@ -3,7 +3,6 @@ package org.longsummer.store;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.stream.Collectors;
-import org.jdbi.v3.core.statement.PreparedBatch;
 import org.longsummer.chain.visit.AmbientAt;
 import org.longsummer.chain.visit.Reading;
 import org.longsummer.chain.visit.Readings;
@@ -16,7 +15,7 @@ final class ReadingsRow {
 
     private ReadingsRow() {}
 
-    static PreparedBatch bind(PreparedBatch row, Readings readings) {
+    static Rows bind(Rows row, Readings readings) {
         Reading.ALL.forEach(reading -> row.bind(reading.recordName(), reading.recordedIn(readings)));
         return row.bind("supply_at", Column.word(readings.supplyAt(), SupplyAt.UNKNOWN))
                 .bind("ambient_at", Column.word(readings.ambientAt(), AmbientAt.UNKNOWN));

@@ -5,8 +5,8 @@ import java.sql.SQLException;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import org.jdbi.v3.core.statement.PreparedBatch;
 import org.jdbi.v3.core.statement.StatementContext;
+import org.longsummer.chain.Method;
 import org.longsummer.chain.condition.Condition;
 import org.longsummer.chain.condition.State;
 import org.longsummer.chain.condition.Verdict;
@@ -25,9 +25,9 @@ final class StandingRow {
             update standing set state = :state, state_rank = :rank, condition = :condition, likeliest_fault = :likeliest,
             p_likeliest_fault = :p_likeliest, p_steady = :p_steady, p_impact = :p_impact, since = :since,
             judged_visit_id = :judged_id, judged_at_ms = :judged_at, last_visit_id = :last_id, last_visit_at_ms = :last_at,
-            last_to_retake = :retake, visit_count = :count, next_due_on = :due_on, next_due_reason = :due_reason,
-            pressing = :pressing,
-            dearest = :pressing / 1000.0 - coalesce(advice_waiting_minor, 0), last_seen_ms = :last_seen, season_due_on = :season_due, filter_due_on = :filter_due where unit_id = :unit""";
+            last_to_retake = :retake, visit_count = :count, next_due_on = :due_on, next_due_reason = :due_reason, judged_by = :method,
+            pressing = :pressing, dearest = :pressing_too / 1000.0 - coalesce(advice_waiting_minor, 0), last_seen_ms = :last_seen,
+            season_due_on = :season_due, filter_due_on = :filter_due where unit_id = :unit""";
 
     private StandingRow() {}
 
@@ -40,14 +40,19 @@ final class StandingRow {
         };
     }
 
-    static PreparedBatch bindJudged(PreparedBatch row, String unitId, List<Verdict> verdicts) {
+    /** The plain order: by state, then by the probability of impact; least first. */
+    private static double pressing(Optional<Verdict> judged) {
+        return -(2.0 * judged.map(verdict -> rank(verdict.state())).orElse(NEVER_JUDGED) + judged.map(Verdict::probabilityOfImpact).orElse(0.0));
+    }
+
+    static Rows bindJudged(Rows row, String unitId, List<Verdict> verdicts) {
         Optional<Verdict> judged = last(verdicts.stream().filter(verdict -> verdict.state() != State.RETAKE).toList());
         Optional<Verdict> newest = last(verdicts);
         Optional<Condition> likeliest = judged.map(verdict -> verdict.probabilities().likeliestFault());
         Optional<NextCheck> next = CheckPlanner.after(verdicts);
-        return row.bind("unit", unitId).bind("count", verdicts.size())
+        return row.bind("unit", unitId).bind("method", Method.NUMBER).bind("count", verdicts.size())
                 .bind("due_on", next.map(check -> check.on().toString()))
-                .bind("pressing", -(2.0 * judged.map(verdict -> rank(verdict.state())).orElse(NEVER_JUDGED) + judged.map(Verdict::probabilityOfImpact).orElse(0.0)))
+                .bind("pressing", pressing(judged)).bind("pressing_too", pressing(judged))
                 .bind("last_seen", newest.map(verdict -> verdict.visit().at().toEpochMilli()).orElse(0L))
                 .bind("season_due", CheckPlanner.seasonAfter(verdicts).map(Object::toString))
                 .bind("filter_due", CheckPlanner.filterAfter(verdicts).map(Object::toString))

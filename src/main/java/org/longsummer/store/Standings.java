@@ -9,9 +9,9 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
-import org.jdbi.v3.core.statement.PreparedBatch;
 import org.jdbi.v3.core.statement.Query;
 import org.longsummer.access.Reach;
+import org.longsummer.chain.Method;
 import org.longsummer.chain.condition.Verdict;
 import org.longsummer.store.FleetUnit.Duty;
 import org.longsummer.store.YardPage.After;
@@ -20,6 +20,13 @@ import org.longsummer.store.YardPage.After;
 public final class Standings {
     /** Units that are held in memory at most while many are gone through. */
     private static final int AT_ONCE = 500;
+    private static final String DESCRIBE = """
+            insert into standing (unit_id, depot, label, search_text, in_service, duty, installed_on, warranty_until, state_rank, p_impact,
+            last_to_retake, visit_count, judged_by)
+            values (:unit, :depot, :label, :search, :in_service, :duty, :installed, :warranty, :rank, 0, 0, 0, :method)
+            on conflict (unit_id) do update set depot = excluded.depot, label = excluded.label, search_text = excluded.search_text,
+            in_service = excluded.in_service, duty = excluded.duty, installed_on = excluded.installed_on,
+            warranty_until = excluded.warranty_until""";
     private static final String FROM = " from standing s join unit u on u.id = s.unit_id";
 
     private final Jdbi reader;
@@ -114,28 +121,26 @@ public final class Standings {
 
     /** Writes what a unit's own row says; keeps what its visits say. */
     static void describe(Handle handle, Collection<FleetUnit> units) {
-        PreparedBatch batch = handle.prepareBatch("""
-                insert into standing (unit_id, depot, label, search_text, in_service, duty, installed_on, warranty_until, state_rank, p_impact,
-                last_to_retake, visit_count)
-                values (:unit, :depot, :label, :search, :in_service, :duty, :installed, :warranty, :rank, 0, 0, 0)
-                on conflict (unit_id) do update set depot = excluded.depot, label = excluded.label, search_text = excluded.search_text,
-                in_service = excluded.in_service, duty = excluded.duty, installed_on = excluded.installed_on,
-                warranty_until = excluded.warranty_until""");
-        for (FleetUnit unit : units) {
-            batch.bind("unit", unit.id()).bind("depot", unit.unit().site().isEmpty() ? null : unit.unit().site())
-                    .bind("label", unit.unit().label()).bind("search", unit.searchText())
-                    .bind("in_service", unit.duty() == FleetUnit.Duty.IN_SERVICE ? 1 : 0)
-                    .bind("duty", Column.word(unit.duty(), null)).bind("installed", unit.unit().installedOn().map(Object::toString))
-                    .bind("warranty", unit.warrantyUntil().map(Object::toString))
-                    .bind("rank", StandingRow.NEVER_JUDGED).add();
+        try (Rows rows = new Rows(handle, DESCRIBE)) {
+            units.forEach(unit -> describe(rows, unit));
+            rows.execute();
         }
-        batch.execute();
+    }
+
+    private static void describe(Rows rows, FleetUnit unit) {
+        rows.bind("unit", unit.id()).bind("depot", unit.unit().site().isEmpty() ? null : unit.unit().site())
+                .bind("label", unit.unit().label()).bind("search", unit.searchText())
+                .bind("in_service", unit.duty() == FleetUnit.Duty.IN_SERVICE ? 1 : 0)
+                .bind("duty", Column.word(unit.duty(), null)).bind("installed", unit.unit().installedOn().map(Object::toString))
+                .bind("warranty", unit.warrantyUntil().map(Object::toString))
+                .bind("rank", StandingRow.NEVER_JUDGED).bind("method", Method.NUMBER).add();
     }
 
     /** Writes what the visits of some units say. */
     static void judge(Handle handle, Map<String, List<Verdict>> verdictsByUnit) {
-        PreparedBatch batch = handle.prepareBatch(StandingRow.UPDATE_JUDGED);
-        verdictsByUnit.forEach((unitId, verdicts) -> StandingRow.bindJudged(batch, unitId, verdicts).add());
-        batch.execute();
+        try (Rows rows = new Rows(handle, StandingRow.UPDATE_JUDGED)) {
+            verdictsByUnit.forEach((unitId, verdicts) -> StandingRow.bindJudged(rows, unitId, verdicts).add());
+            rows.execute();
+        }
     }
 }

@@ -25,6 +25,9 @@ public final class Store implements AutoCloseable {
     public static final String FILE = "longsummer.sqlite";
     private static final int BUSY_MILLISECONDS = 20_000;
     private static final int READERS = 8;
+    /** Pages in memory, beside the heap: what a fleet's whole history writes to again and again is not to be read back from the log each time. */
+    private static final int WRITER_PAGES_KILOBYTES = 64_000;
+    private static final int READER_PAGES_KILOBYTES = 8_000;
 
     private final HikariDataSource readers;
     private final HikariDataSource writers;
@@ -54,6 +57,7 @@ public final class Store implements AutoCloseable {
     private final Plans plans;
     private final FileForms fileForms;
     private final Rounds rounds;
+    private final Rejudging rejudging;
     private final Clock clock;
     private final Path file;
 
@@ -61,10 +65,10 @@ public final class Store implements AutoCloseable {
         RawFile.refuseForeign(file);
         this.clock = clock;
         this.file = file;
-        writers = pool(source(file, SQLiteConfig.TransactionMode.IMMEDIATE), 1);
+        writers = pool(source(file, SQLiteConfig.TransactionMode.IMMEDIATE, WRITER_PAGES_KILOBYTES), 1);
         Jdbi writer = jdbi(writers);
         prepare(file, writer);
-        readers = pool(source(file, SQLiteConfig.TransactionMode.DEFERRED), READERS);
+        readers = pool(source(file, SQLiteConfig.TransactionMode.DEFERRED, READER_PAGES_KILOBYTES), READERS);
         Jdbi reader = jdbi(readers);
         depots = new Depots(reader, writer);
         units = new Units(reader, writer);
@@ -92,6 +96,7 @@ public final class Store implements AutoCloseable {
         plans = new Plans(reader, writer, clock);
         fileForms = new FileForms(reader, writer);
         rounds = new Rounds(reader, writer);
+        rejudging = new Rejudging(reader, writer, closings);
     }
 
     /**
@@ -206,6 +211,11 @@ public final class Store implements AutoCloseable {
         return ahead;
     }
 
+    /** What judges units again by a newer method, or from a changed depot; it begins when it is started. */
+    public Rejudging rejudging() {
+        return rejudging;
+    }
+
     public Demo demo() {
         return demo;
     }
@@ -269,13 +279,14 @@ public final class Store implements AutoCloseable {
     }
 
     /** FULL: a transaction that was acknowledged survives a loss of power; WAL: readers do not wait for the writer. */
-    private static SQLiteDataSource source(Path file, SQLiteConfig.TransactionMode mode) {
+    private static SQLiteDataSource source(Path file, SQLiteConfig.TransactionMode mode, int pagesKilobytes) {
         SQLiteConfig config = new SQLiteConfig();
         config.setJournalMode(SQLiteConfig.JournalMode.WAL);
         config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
         config.enforceForeignKeys(true);
         config.setBusyTimeout(BUSY_MILLISECONDS);
         config.setTransactionMode(mode);
+        config.setCacheSize(-pagesKilobytes);
         SQLiteDataSource source = new SQLiteDataSource(config);
         source.setUrl("jdbc:sqlite:" + file);
         return source;

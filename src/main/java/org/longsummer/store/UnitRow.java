@@ -5,7 +5,6 @@ import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.stream.Collectors;
-import org.jdbi.v3.core.statement.PreparedBatch;
 import org.jdbi.v3.core.statement.StatementContext;
 import org.longsummer.chain.visit.AirDelivery;
 import org.longsummer.chain.visit.AmpsKind;
@@ -35,7 +34,7 @@ final class UnitRow {
         return Arrays.stream(columns.split(", ")).map(format::formatted).collect(Collectors.joining(", "));
     }
 
-    static PreparedBatch bind(PreparedBatch row, FleetUnit fleetUnit) {
+    static Rows bind(Rows row, FleetUnit fleetUnit) {
         Unit unit = fleetUnit.unit();
         Plate plate = unit.plate();
         return row.bind("id", unit.id()).bind("label", unit.label()).bind("depot", unit.site().isEmpty() ? null : unit.site())

@@ -8,7 +8,6 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
-import org.jdbi.v3.core.statement.PreparedBatch;
 import org.longsummer.access.Reach;
 import org.longsummer.chain.visit.Unit;
 
@@ -116,9 +115,10 @@ public final class Units {
         units.stream().map(FleetUnit::unit).filter(unit -> !unit.site().isEmpty())
                 .collect(Collectors.toMap(Unit::site, Unit::altitude, (first, second) -> first, TreeMap::new))
                 .forEach((site, altitude) -> Depots.addIfMissing(handle, site, altitude));
-        PreparedBatch batch = handle.prepareBatch(UnitRow.UPSERT);
-        units.forEach(unit -> UnitRow.bind(batch, unit).add());
-        batch.execute();
+        try (Rows rows = new Rows(handle, UnitRow.UPSERT)) {
+            units.forEach(unit -> UnitRow.bind(rows, unit).add());
+            rows.execute();
+        }
         Standings.describe(handle, units);
     }
 }

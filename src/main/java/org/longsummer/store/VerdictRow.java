@@ -7,7 +7,6 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.jdbi.v3.core.statement.PreparedBatch;
 import org.jdbi.v3.core.statement.StatementContext;
 import org.longsummer.chain.condition.Condition;
 import org.longsummer.chain.condition.Probabilities;
@@ -31,7 +30,7 @@ final class VerdictRow {
 
     private VerdictRow() {}
 
-    static PreparedBatch bind(PreparedBatch row, Verdict verdict) {
+    static Rows bind(Rows row, Verdict verdict) {
         row.bind("visit_id", verdict.visit().id()).bind("unit_id", verdict.visit().unitId())
                 .bind("visited_at_ms", verdict.visit().at().toEpochMilli())
                 .bind("state", verdict.state().word()).bind("condition", verdict.condition().word())
@@ -39,14 +38,16 @@ final class VerdictRow {
                 .bind("p_other", verdict.probabilities().of(Condition.OTHER))
                 .bind("since", verdict.since().map(LocalDate::toString))
                 .bind("closing_day", verdict.closing().map(LocalDate::toString));
-        Condition.six().forEach(condition -> row.bind("p_" + condition.word(), verdict.probabilities().of(condition)));
+        for (Condition condition : Condition.six()) {
+            row.bind("p_" + condition.word(), verdict.probabilities().of(condition));
+        }
         bindDeparture(row, verdict.departure());
         Optional<Severity> severity = verdict.severity();
         return row.bind("capacity_lost", severity.map(Severity::capacityLost)).bind("capacity_lost_u", severity.map(Severity::capacityLostU))
                 .bind("amps_gained", severity.map(Severity::ampsGained)).bind("amps_gained_u", severity.map(Severity::ampsGainedU));
     }
 
-    private static void bindDeparture(PreparedBatch row, Departure departure) {
+    private static void bindDeparture(Rows row, Departure departure) {
         row.bind("expected_split_k", departure.expectedSplit().map(expected -> expected.value().kelvins()))
                 .bind("expected_split_u_k", departure.expectedSplit().map(expected -> expected.standardUncertainty().kelvins()))
                 .bind("expected_amps_a", departure.expectedAmps().map(expected -> expected.value().amperes()))

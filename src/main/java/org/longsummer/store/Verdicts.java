@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
-import org.jdbi.v3.core.statement.PreparedBatch;
 import org.longsummer.chain.condition.Verdict;
 
 /** What the visits that count were last judged to say. */
@@ -40,10 +39,9 @@ public final class Verdicts {
     static void replace(Handle handle, Map<String, List<Verdict>> verdictsByUnit) {
         handle.createUpdate("delete from verdict where unit_id in (<units>)").bindList("units", List.copyOf(verdictsByUnit.keySet()))
                 .execute();
-        PreparedBatch batch = handle.prepareBatch(VerdictRow.INSERT);
-        verdictsByUnit.values().forEach(verdicts -> verdicts.forEach(verdict -> VerdictRow.bind(batch, verdict).add()));
-        if (batch.size() > 0) {
-            batch.execute();
+        try (Rows rows = new Rows(handle, VerdictRow.INSERT)) {
+            verdictsByUnit.values().forEach(verdicts -> verdicts.forEach(verdict -> VerdictRow.bind(rows, verdict).add()));
+            rows.execute();
         }
     }
 }

@@ -6,11 +6,13 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.Arrays;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.jdbi.v3.core.statement.PreparedBatch;
+import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.StatementContext;
 import org.longsummer.chain.visit.CoilLook;
 import org.longsummer.chain.visit.FanSpeed;
@@ -32,22 +34,27 @@ final class VisitRow {
             iced_coil, work_done, notes""";
     private static final String RECORD = "typed_system, typed_readings, received_at_ms, day, closes_on, generation, saved_by, corrects_id, correction_reason";
     private static final String WRITTEN = OWN + ", " + ReadingsRow.COLUMNS + ", " + RECORD;
-    private static final String INSTRUMENTS =
-            "probe_u_k, ambient_probe_u_k, humidity_u, clamp_relative_u, clamp_floor_u_a, voltage_u_v, one_probe";
 
     static final String INSERT = "insert into visit (" + WRITTEN + ") values (" + prefixed(WRITTEN, ":") + ")";
-    /** What the chain needs; from {@code visit v join instruments i}. */
-    static final String JUDGED_COLUMNS = prefixed(OWN + ", " + ReadingsRow.COLUMNS, "v.") + ", " + prefixed(INSTRUMENTS, "i.");
+    /** What the chain needs; from {@code visit v}. */
+    static final String JUDGED_COLUMNS = prefixed(OWN + ", " + ReadingsRow.COLUMNS, "v.");
     /** All of the record; also needs the marking's joins. */
     static final String RECORD_COLUMNS = JUDGED_COLUMNS + ", " + prefixed(RECORD, "v.");
 
-    private VisitRow() {}
+    /** Few sets, each named by thousands of visits. */
+    private final Map<Long, Instruments> instruments = new HashMap<>();
+    private final Handle handle;
+
+    /** Reads rows of one query. */
+    VisitRow(Handle handle) {
+        this.handle = handle;
+    }
 
     private static String prefixed(String columns, String prefix) {
         return Arrays.stream(columns.split(", ")).map(column -> prefix + column).collect(Collectors.joining(", "));
     }
 
-    static PreparedBatch bind(PreparedBatch row, Entry entry, long instrumentsId, Receipt receipt) {
+    static Rows bind(Rows row, Entry entry, long instrumentsId, Receipt receipt) {
         Visit visit = entry.visit();
         row.bind("id", visit.id()).bind("unit_id", visit.unitId()).bind("visited_at_ms", visit.at().toEpochMilli())
                 .bind("utc_offset_s", visit.offset().getTotalSeconds()).bind("technician", visit.technician())
@@ -66,9 +73,9 @@ final class VisitRow {
         return ReadingsRow.bind(row, visit.readings());
     }
 
-    static Visit read(ResultSet row, StatementContext context) throws SQLException {
+    Visit read(ResultSet row, StatementContext context) throws SQLException {
         return new Visit(row.getString("id"), row.getString("unit_id"), Instant.ofEpochMilli(row.getLong("visited_at_ms")),
-                ZoneOffset.ofTotalSeconds(row.getInt("utc_offset_s")), row.getString("technician"), instruments(row),
+                ZoneOffset.ofTotalSeconds(row.getInt("utc_offset_s")), row.getString("technician"), instruments(row.getLong("instruments_id")),
                 ReadingsRow.read(row), Column.choice(row, "fan_speed", FanSpeed.class, FanSpeed.UNKNOWN),
                 Column.choice(row, "power_source", PowerSource.class, PowerSource.UNKNOWN),
                 Column.choice(row, "filter_look", FilterLook.class, FilterLook.NOT_LOOKED),
@@ -77,7 +84,7 @@ final class VisitRow {
     }
 
     /** Also needs {@code corrected_by}, {@code withdrawn_by}, {@code withdrawn_at_ms} and {@code withdrawal_reason}. */
-    static RecordedVisit readRecord(ResultSet row, StatementContext context) throws SQLException {
+    RecordedVisit readRecord(ResultSet row, StatementContext context) throws SQLException {
         Typed typed = Typed.ofLines(Column.choice(row, "typed_system", UnitSystem.class, null), row.getString("typed_readings"));
         String corrects = row.getString("corrects_id");
         String withdrawnBy = row.getString("withdrawn_by");
@@ -87,6 +94,11 @@ final class VisitRow {
                 Instant.ofEpochMilli(row.getLong("withdrawn_at_ms")), row.getString("withdrawal_reason")));
         return new RecordedVisit(new Entry(read(row, context), typed, row.getString("saved_by"), correction),
                 Instant.ofEpochMilli(row.getLong("received_at_ms")), Column.text(row, "corrected_by"), withdrawal);
+    }
+
+    private Instruments instruments(long id) {
+        return instruments.computeIfAbsent(id, unread -> handle.createQuery("select * from instruments where id = :id").bind("id", unread)
+                .map((row, context) -> instruments(row)).one());
     }
 
     private static Instruments instruments(ResultSet row) throws SQLException {

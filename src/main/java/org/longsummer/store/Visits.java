@@ -10,7 +10,6 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
-import org.jdbi.v3.core.statement.PreparedBatch;
 import org.longsummer.access.Reach;
 import org.longsummer.chain.visit.Instruments;
 import org.longsummer.chain.visit.Visit;
@@ -22,8 +21,7 @@ public final class Visits {
             and not exists (select 1 from withdrawal w where w.visit_id = v.id)""";
     private static final String RECORD = "select " + VisitRow.RECORD_COLUMNS + """
             , c.id as corrected_by, w.withdrawn_by, w.withdrawn_at_ms, w.reason as withdrawal_reason
-            from visit v join instruments i on i.id = v.instruments_id
-            left join visit c on c.corrects_id = v.id left join withdrawal w on w.visit_id = v.id\s""";
+            from visit v left join visit c on c.corrects_id = v.id left join withdrawal w on w.visit_id = v.id\s""";
 
     private final Jdbi reader;
 
@@ -40,7 +38,7 @@ public final class Visits {
     }
 
     static Optional<RecordedVisit> find(Handle handle, String id) {
-        return handle.createQuery(RECORD + "where v.id = :id").bind("id", id).map(VisitRow::readRecord).findOne();
+        return handle.createQuery(RECORD + "where v.id = :id").bind("id", id).map(new VisitRow(handle)::readRecord).findOne();
     }
 
     /** The visits of a unit that count, in order of time; what the chain judges. */
@@ -56,8 +54,8 @@ public final class Visits {
     static Map<String, List<Visit>> currentByUnit(Handle handle, Collection<String> unitIds) {
         Map<String, List<Visit>> visits = new HashMap<>();
         handle.createQuery("select " + VisitRow.JUDGED_COLUMNS
-                + " from visit v join instruments i on i.id = v.instruments_id where v.unit_id in (<units>) and" + COUNTS
-                + " order by v.unit_id, v.visited_at_ms, v.id").bindList("units", List.copyOf(unitIds)).map(VisitRow::read)
+                + " from visit v where v.unit_id in (<units>) and" + COUNTS
+                + " order by v.unit_id, v.visited_at_ms, v.id").bindList("units", List.copyOf(unitIds)).map(new VisitRow(handle)::read)
                 .forEach(visit -> visits.computeIfAbsent(visit.unitId(), id -> new ArrayList<>()).add(visit));
         return visits;
     }
@@ -72,29 +70,29 @@ public final class Visits {
         ReachCondition seen = new ReachCondition(reach);
         reader.useHandle(handle -> handle.createQuery(RECORD + "join unit u on u.id = v.unit_id where " + seen.on("u.depot")
                         + " order by v.visited_at_ms, v.received_at_ms, v.id").bindMap(seen.values())
-                .map(VisitRow::readRecord).useStream(rows -> rows.forEach(consumer)));
+                .map(new VisitRow(handle)::readRecord).useStream(rows -> rows.forEach(consumer)));
     }
 
     /** All rows of a unit in order of time, the corrected and the withdrawn too, each with its marking. */
     public List<RecordedVisit> record(String unitId) {
         return reader.withHandle(handle -> handle
                 .createQuery(RECORD + "where v.unit_id = :unit order by v.visited_at_ms, v.received_at_ms, v.id")
-                .bind("unit", unitId).map(VisitRow::readRecord).list());
+                .bind("unit", unitId).map(new VisitRow(handle)::readRecord).list());
     }
 
     /** Which of these ids are taken. */
     static List<RecordedVisit> among(Handle handle, Collection<String> ids) {
         return ids.isEmpty() ? List.of() : handle.createQuery(RECORD + "where v.id in (<ids>)").bindList("ids", List.copyOf(ids))
-                .map(VisitRow::readRecord).list();
+                .map(new VisitRow(handle)::readRecord).list();
     }
 
     /** The visits that count and are learned from at a day's closing, by unit and time. */
     static List<Visit> closingOn(Handle handle, LocalDate day, int generation) {
         return handle.createQuery("select " + VisitRow.JUDGED_COLUMNS + """
-                 from visit v join instruments i on i.id = v.instruments_id
+                 from visit v
                 where (v.generation < :generation and v.day = :day or v.generation = :generation and v.closes_on = :day) and"""
                 + COUNTS + " order by v.unit_id, v.visited_at_ms, v.id")
-                .bind("day", day.toString()).bind("generation", generation).map(VisitRow::read).list();
+                .bind("day", day.toString()).bind("generation", generation).map(new VisitRow(handle)::read).list();
     }
 
     /** The days before one at whose closing there is something to learn, in order. */
@@ -113,12 +111,13 @@ public final class Visits {
             return;
         }
         Map<Instruments, Long> known = new HashMap<>();
-        PreparedBatch batch = handle.prepareBatch(VisitRow.INSERT);
-        for (Entry entry : entries) {
-            long instrumentsId = known.computeIfAbsent(entry.visit().instruments(), instruments -> idOf(handle, instruments));
-            VisitRow.bind(batch, entry, instrumentsId, receipt).add();
+        try (Rows rows = new Rows(handle, VisitRow.INSERT)) {
+            for (Entry entry : entries) {
+                long instrumentsId = known.computeIfAbsent(entry.visit().instruments(), instruments -> idOf(handle, instruments));
+                VisitRow.bind(rows, entry, instrumentsId, receipt).add();
+            }
+            rows.execute();
         }
-        batch.execute();
     }
 
     static void withdraw(Handle handle, String visitId, Withdrawal withdrawal) {

@@ -1,7 +1,9 @@
 package org.longsummer.web;
 
 import io.javalin.http.Context;
+import java.util.Optional;
 import java.util.function.Predicate;
+import org.longsummer.store.Rejudging;
 import org.longsummer.store.Store;
 
 /** What every page needs to know about this installation; the demo fleet, in and out. */
@@ -19,14 +21,16 @@ final class HouseApi {
      *
      * @param demo what is stored is the invented demo fleet
      * @param units how many units the reader sees
+     * @param judgingAgain how far the fleet is judged again; absent when nothing is to be
      * @param who the reader
      * @param business whose paper it is
      */
-    record House(boolean demo, int units, SignInApi.Who who, BusinessApi.BusinessView business) {}
+    record House(boolean demo, int units, Optional<Rejudging.Progress> judgingAgain, SignInApi.Who who, BusinessApi.BusinessView business) {}
 
     void show(Context request) {
         Asking asking = Asking.of(request);
-        request.json(new House(store.demo().isThere(), store.units().count(asking.reach()), SignInApi.Who.of(asking),
+        request.json(new House(store.demo().isThere(), store.units().count(asking.reach()),
+                asking.reach().everywhere() ? store.rejudging().progress() : Optional.empty(), SignInApi.Who.of(asking),
                 BusinessApi.BusinessView.of(store.business().read())));
     }
 

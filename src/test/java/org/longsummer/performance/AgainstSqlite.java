@@ -1,6 +1,7 @@
 package org.longsummer.performance;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -8,6 +9,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import org.longsummer.demo.LargeFleet;
 
@@ -21,14 +23,17 @@ import org.longsummer.demo.LargeFleet;
 public final class AgainstSqlite {
     private final Path directory;
     private final int visits;
-    private final List<Double> sqlite = new ArrayList<>();
-    private final List<Double> assess = new ArrayList<>();
-    private final List<Double> take = new ArrayList<>();
+    private final List<Spent> sqlite = new ArrayList<>();
+    private final List<Spent> assess = new ArrayList<>();
+    private final List<Spent> take = new ArrayList<>();
 
     private AgainstSqlite(Path directory, int visits) {
         this.directory = directory;
         this.visits = visits;
     }
+
+    /** Seconds by the clock on the wall, and of processors, which others' work on the machine changes less. */
+    private record Spent(double wall, double processors) {}
 
     public static void main(String[] arguments) throws Exception {
         int units = Integer.parseInt(arguments[0]);
@@ -48,10 +53,10 @@ public final class AgainstSqlite {
     }
 
     private void round() throws Exception {
-        sqlite.add(seconds("sqlite3", directory.resolve("bare.sqlite").toString(), ".mode csv", ".import " + visitsFile() + " visits"));
-        assess.add(seconds(longsummer("-Xmx512m", "-XX:+UseParallelGC", "assess", "--units", unitsFile(), "--visits", visitsFile(), "--out",
+        sqlite.add(spent("sqlite3", directory.resolve("bare.sqlite").toString(), ".mode csv", ".import " + visitsFile() + " visits"));
+        assess.add(spent(longsummer("-Xmx512m", "-XX:+UseParallelGC", "assess", "--units", unitsFile(), "--visits", visitsFile(), "--out",
                 directory.resolve("verdicts.csv").toString())));
-        take.add(seconds(longsummer("-Xmx512m", "-XX:+UseParallelGC", "import", "--units", unitsFile(), "--visits", visitsFile(), "--data",
+        take.add(spent(longsummer("-Xmx1g", "-XX:+UseParallelGC", "import", "--units", unitsFile(), "--visits", visitsFile(), "--data",
                 directory.resolve("record").toString())));
         Files.delete(directory.resolve("bare.sqlite"));
         delete(directory.resolve("record"));
@@ -74,27 +79,41 @@ public final class AgainstSqlite {
         return command.toArray(String[]::new);
     }
 
-    private static double seconds(String... command) throws Exception {
-        long start = System.nanoTime();
-        Process process = new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(ProcessBuilder.Redirect.DISCARD).start();
+    private static Spent spent(String... command) throws Exception {
+        List<String> timed = new ArrayList<>(List.of("bash", "-c", "TIMEFORMAT='%R %U %S'; time \"$@\" > /dev/null 2> /dev/null", "bash"));
+        timed.addAll(List.of(command));
+        Process process = new ProcessBuilder(timed).start();
+        String said = new String(process.getErrorStream().readAllBytes(), StandardCharsets.UTF_8).strip();
         if (process.waitFor() != 0) {
             throw new IOException("failed: " + String.join(" ", command));
         }
-        return (System.nanoTime() - start) / 1e9;
+        double[] seconds = Arrays.stream(said.split(" ")).mapToDouble(Double::parseDouble).toArray();
+        return new Spent(seconds[0], seconds[1] + seconds[2]);
     }
 
     private void print(int units, int visitsAUnit) {
-        System.out.printf(Locale.ROOT, "%d units of %d visits, %d rounds, medians%n", units, visitsAUnit, sqlite.size());
-        System.out.printf(Locale.ROOT, "sqlite3 .import %.2f s%n", median(sqlite));
-        System.out.printf(Locale.ROOT, "assess %.2f s, %.1f times, %.1f us a visit%n", median(assess), ratio(assess), 1e6 * median(assess) / visits);
-        System.out.printf(Locale.ROOT, "import %.2f s, %.1f times, %.1f us a visit%n", median(take), ratio(take), 1e6 * median(take) / visits);
+        System.out.printf(Locale.ROOT, "%d units of %d visits, %d rounds, medians, on %d processors%n", units, visitsAUnit, sqlite.size(),
+                Runtime.getRuntime().availableProcessors());
+        System.out.printf(Locale.ROOT, "sqlite3 .import %.2f s, %.2f s of a processor%n", median(sqlite, Spent::wall), median(sqlite, Spent::processors));
+        print("assess", assess);
+        print("import", take);
+    }
+
+    private void print(String what, List<Spent> spent) {
+        System.out.printf(Locale.ROOT, "%s %.2f s, %.1f times; %.2f s of a processor, %.1f times, %.1f us a visit%n", what, median(spent, Spent::wall),
+                ratio(spent, Spent::wall), median(spent, Spent::processors), ratio(spent, Spent::processors),
+                1e6 * median(spent, Spent::processors) / visits);
+    }
+
+    private static double median(List<Spent> rounds, ToDoubleFunction<Spent> seconds) {
+        return median(rounds.stream().map(seconds::applyAsDouble).toList());
     }
 
     /** Median of the rounds' ratios. */
-    private double ratio(List<Double> seconds) {
+    private double ratio(List<Spent> rounds, ToDoubleFunction<Spent> seconds) {
         List<Double> ratios = new ArrayList<>();
-        for (int i = 0; i < seconds.size(); i++) {
-            ratios.add(seconds.get(i) / sqlite.get(i));
+        for (int i = 0; i < rounds.size(); i++) {
+            ratios.add(seconds.applyAsDouble(rounds.get(i)) / seconds.applyAsDouble(sqlite.get(i)));
         }
         return median(ratios);
     }

@@ -1,0 +1,78 @@
+package org.longsummer.store;
+
+import java.util.ArrayDeque;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Future;
+import java.util.function.Consumer;
+import org.jdbi.v3.core.Handle;
+import org.longsummer.chain.Assessment;
+import org.longsummer.chain.condition.Verdict;
+import org.longsummer.chain.learning.Closings;
+import org.longsummer.chain.visit.Unit;
+import org.longsummer.chain.visit.Visit;
+
+/**
+ * Judges many units by what counts now, on all processors: one thread reads visits and writes verdicts, the others judge what lies in
+ * between. A few thousand visits are in memory at any moment, however large the fleet.
+ */
+final class FleetJudging {
+    private static final int UNITS_AT_ONCE = 50;
+    /** Parts read ahead for each processor. */
+    private static final int AHEAD = 2;
+
+    private final Handle handle;
+    private final Closings closings;
+    private final Consumer<String> unitJudged;
+    private final ArrayDeque<Future<Map<String, List<Verdict>>>> underway = new ArrayDeque<>();
+
+    /** @param unitJudged told the id of each unit that was judged */
+    FleetJudging(Handle handle, Closings closings, Consumer<String> unitJudged) {
+        this.handle = handle;
+        this.closings = closings;
+        this.unitJudged = unitJudged;
+    }
+
+    /** Judges these units and writes their verdicts and their standings; what is worth doing is worked out later. */
+    void judge(List<String> unitIds) {
+        if (unitIds.isEmpty()) {
+            return;
+        }
+        if (unitIds.size() <= UNITS_AT_ONCE) {
+            write(part(unitIds).judged());
+            return;
+        }
+        try (Workers workers = new Workers()) {
+            for (int from = 0; from < unitIds.size(); from += UNITS_AT_ONCE) {
+                underway.add(workers.begin(part(unitIds.subList(from, Math.min(from + UNITS_AT_ONCE, unitIds.size())))::judged));
+                if (underway.size() > AHEAD * workers.count()) {
+                    write(Workers.result(underway.remove()));
+                }
+            }
+            while (!underway.isEmpty()) {
+                write(Workers.result(underway.remove()));
+            }
+        }
+    }
+
+    /** Units with the visits that count, ready to be judged by another thread. */
+    private record Part(List<Unit> units, Map<String, List<Visit>> visits, Closings closings) {
+        Map<String, List<Verdict>> judged() {
+            Map<String, List<Verdict>> verdicts = new LinkedHashMap<>();
+            units.forEach(unit -> verdicts.put(unit.id(), Assessment.briefly(unit, visits.getOrDefault(unit.id(), List.of()), closings)));
+            return verdicts;
+        }
+    }
+
+    private Part part(List<String> unitIds) {
+        return new Part(Units.among(handle, unitIds).stream().map(FleetUnit::unit).toList(), Visits.currentByUnit(handle, unitIds), closings);
+    }
+
+    private void write(Map<String, List<Verdict>> verdicts) {
+        Verdicts.replace(handle, verdicts);
+        Standings.judge(handle, verdicts);
+        LookingAhead.overtake(handle, verdicts.keySet());
+        verdicts.keySet().forEach(unitJudged);
+    }
+}

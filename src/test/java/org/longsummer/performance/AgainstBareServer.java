@@ -1,0 +1,185 @@
+package org.longsummer.performance;
+
+import io.javalin.Javalin;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.PreparedStatement;
+import java.sql.SQLException;
+import java.time.Clock;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.stream.IntStream;
+import org.longsummer.demo.LargeFleet;
+import org.longsummer.files.Findings;
+import org.longsummer.files.Import;
+import org.longsummer.files.Progress;
+import org.longsummer.store.Store;
+import org.longsummer.web.WebServer;
+
+/**
+ * Saving a visit, judged and on disk, and looking at the yard, while twenty people work: against a bare server that answers the same
+ * request with one insert, or with the same bytes. By turns in one run, so that a busy machine is busy for both.
+ *
+ * <p>Arguments: {@code UNITS VISITS-A-UNIT [ROUNDS]}. Start it with
+ * {@code java -cp target/longsummer.jar:target/test-classes org.longsummer.performance.AgainstBareServer 10000 10}.
+ */
+public final class AgainstBareServer {
+    private static final int PEOPLE = 20;
+    private static final int REQUESTS = 20;
+    private static final List<String> LOOKS = List.of("/api/yard", "/api/yard?state=act", "/api/yard?depot=Depot+07", "/api/yard?overdue=yes",
+            "/api/yard?text=wagon+77");
+
+    private final HttpClient client = HttpClient.newHttpClient();
+    private final ExecutorService people = Executors.newFixedThreadPool(PEOPLE);
+    private final String address;
+    private final Javalin bare;
+    private final Connection rows;
+    private volatile byte[] answer = new byte[0];
+    private int saved;
+
+    private AgainstBareServer(String address, Path directory) throws SQLException {
+        this.address = address;
+        this.rows = DriverManager.getConnection("jdbc:sqlite:" + directory.resolve("bare.sqlite"));
+        try (var statement = rows.createStatement()) {
+            statement.execute("pragma journal_mode = wal");
+            statement.execute("pragma synchronous = full");
+            statement.execute("create table visit (id text primary key, content text)");
+        }
+        this.bare = Javalin.create(config -> {
+            config.startup.showJavalinBanner = false;
+            config.routes.post("/save", request -> {
+                insert(request.body());
+                request.status(201).contentType("application/json").result(answer);
+            });
+            config.routes.get("/look", request -> request.contentType("application/json").result(answer));
+        }).start("127.0.0.1", 0);
+    }
+
+    private synchronized void insert(String body) throws SQLException {
+        try (PreparedStatement statement = rows.prepareStatement("insert into visit (id, content) values (?, ?)")) {
+            statement.setString(1, "b" + saved++);
+            statement.setString(2, body);
+            statement.execute();
+        }
+    }
+
+    public static void main(String[] arguments) throws Exception {
+        int units = Integer.parseInt(arguments[0]);
+        int visits = Integer.parseInt(arguments[1]);
+        int rounds = arguments.length > 2 ? Integer.parseInt(arguments[2]) : 5;
+        Path directory = Files.createTempDirectory("longsummer-performance");
+        LargeFleet.write(directory, units, visits);
+        try (Store store = Store.open(directory.resolve("record"))) {
+            Import.run(store, Optional.of(directory.resolve("units.csv")), Optional.of(directory.resolve("visits.csv")), "", new Findings(),
+                    Progress.SILENT);
+            try (WebServer server = new WebServer(store, Clock.systemUTC(), any -> false).start("127.0.0.1", 0)) {
+                System.out.printf(Locale.ROOT, "%d units of %d visits, %d people at once, %d rounds%n", units, visits, PEOPLE, rounds);
+                AgainstBareServer comparison = new AgainstBareServer("http://127.0.0.1:" + server.port(), directory);
+                comparison.saving(units, rounds);
+                for (String look : LOOKS) {
+                    comparison.looking(look, rounds);
+                }
+                comparison.end();
+            }
+        }
+    }
+
+    private void saving(int units, int rounds) throws Exception {
+        double[][] ours = new double[rounds][];
+        double[][] theirs = new double[rounds][];
+        for (int round = 0; round < rounds; round++) {
+            int now = round;
+            HttpResponse<byte[]> first = client.send(visit(address + "/api/units/N0000001/visits", "first" + now), HttpResponse.BodyHandlers.ofByteArray());
+            if (first.statusCode() != 201) {
+                throw new IllegalStateException(first.statusCode() + " " + new String(first.body(), java.nio.charset.StandardCharsets.UTF_8));
+            }
+            answer = first.body();
+            ours[round] = milliseconds((person, i) -> visit(address + "/api/units/N%07d/visits".formatted(1 + (person * 997 + i * 31) % units),
+                    "s" + now + "p" + person + "i" + i), 201);
+            theirs[round] = milliseconds((person, i) -> visit("http://127.0.0.1:" + bare.port() + "/save", "x"), 201);
+        }
+        print("saving a visit", ours, theirs);
+    }
+
+    private void looking(String path, int rounds) throws Exception {
+        double[][] ours = new double[rounds][];
+        double[][] theirs = new double[rounds][];
+        answer = client.send(get(address + path), HttpResponse.BodyHandlers.ofByteArray()).body();
+        for (int round = 0; round < rounds; round++) {
+            ours[round] = milliseconds((person, i) -> get(address + path), 200);
+            theirs[round] = milliseconds((person, i) -> get("http://127.0.0.1:" + bare.port() + "/look"), 200);
+        }
+        print(path + ", " + answer.length + " bytes", ours, theirs);
+    }
+
+    private static HttpRequest get(String uri) {
+        return HttpRequest.newBuilder(URI.create(uri)).build();
+    }
+
+    private static HttpRequest visit(String uri, String id) {
+        String json = """
+                {"id": "%s", "boxes": {"visited_at": "2026-07-01T12:00", "utc_offset_minutes": "0", "technician": "Ines", "return_db_f": "78.0",
+                "return_rh_pct": "50", "supply_db_f": "57.5", "supply_at": "discharge", "ambient_db_f": "92", "ambient_at": "inlet",
+                "amps": "12.1", "volts": "117", "run_minutes": "18", "fan_speed": "high"}}""".formatted(id);
+        return HttpRequest.newBuilder(URI.create(uri)).header("Content-Type", "application/json")
+                .POST(HttpRequest.BodyPublishers.ofString(json)).build();
+    }
+
+    private interface Asked {
+        HttpRequest by(int person, int time);
+    }
+
+    /** Every person's every wait. */
+    private double[] milliseconds(Asked asked, int expected) throws Exception {
+        List<Callable<double[]>> work = IntStream.range(0, PEOPLE).mapToObj(person -> (Callable<double[]>) () -> {
+            double[] waits = new double[REQUESTS];
+            for (int i = 0; i < REQUESTS; i++) {
+                long start = System.nanoTime();
+                HttpResponse<byte[]> answered = client.send(asked.by(person, i), HttpResponse.BodyHandlers.ofByteArray());
+                waits[i] = (System.nanoTime() - start) / 1e6;
+                if (answered.statusCode() != expected) {
+                    throw new IllegalStateException(answered.statusCode() + " " + new String(answered.body(), java.nio.charset.StandardCharsets.UTF_8));
+                }
+            }
+            return waits;
+        }).toList();
+        double[] all = new double[0];
+        for (Future<double[]> waits : people.invokeAll(work)) {
+            int before = all.length;
+            all = Arrays.copyOf(all, before + REQUESTS);
+            System.arraycopy(waits.get(), 0, all, before, REQUESTS);
+        }
+        Arrays.sort(all);
+        return all;
+    }
+
+    /** The first round warms both up and is left out. */
+    private static void print(String what, double[][] ours, double[][] theirs) {
+        System.out.printf(Locale.ROOT, "%s: median %.1f ms, %.1f times; 99 of 100 within %.1f ms, %.1f times%n", what, at(ours, 0.5),
+                at(ours, 0.5) / at(theirs, 0.5), at(ours, 0.99), at(ours, 0.99) / at(theirs, 0.99));
+    }
+
+    /** Median over the rounds of one quantile. */
+    private static double at(double[][] rounds, double share) {
+        double[] each = Arrays.stream(rounds).skip(1).mapToDouble(waits -> waits[(int) Math.ceil(share * waits.length) - 1]).sorted().toArray();
+        return each[each.length / 2];
+    }
+
+    private void end() throws SQLException {
+        people.shutdown();
+        bare.stop();
+        rows.close();
+    }
+}
