@@ -92,6 +92,29 @@ class OnSiteInBrowserTest {
     }
 
     @Test
+    void aDoubtfulReadingIsAskedAboutAndKeptWithATap() {
+        String unit = unit("Heron 27");
+        phone.go("visit/?unit=" + unit);
+        phone.typeReadings("0.1");
+        assertThat(phone.page.locator("#amps-question")).containsText("both conductors");
+        phone.tap(AriaRole.BUTTON, "It is so: keep it");
+        assertThat(phone.page.locator("#amps-question")).hasText("Kept as it was read.");
+        phone.box("Volts under load").fill("118");
+        assertThat(phone.page.locator("#amps-question")).hasText("Kept as it was read.");
+        phone.box("Amps").fill("0.2");
+        assertThat(phone.page.locator("#amps-question")).containsText("both conductors");
+        phone.box("Amps").fill("0.1");
+        phone.save();
+        assertThat(phone.page.locator("#done .state")).hasText("retake");
+        assertEquals("0.1", server.get("api/visits/" + lastVisit(unit)).body().path("visit").path("boxes").path("amps").asText());
+    }
+
+    private String lastVisit(String unit) {
+        JsonNode visits = server.get("api/units/" + unit).body().path("visits");
+        return visits.get(visits.size() - 1).path("id").asText();
+    }
+
+    @Test
     void lookingKeepsNothingAndWhatWasTypedOnAnotherDayIsSaid() {
         String unit = unit("Heron 26");
         phone.page.clock().install();
