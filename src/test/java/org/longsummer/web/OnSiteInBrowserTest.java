@@ -34,6 +34,16 @@ class OnSiteInBrowserTest {
     /** What the browser says of every page of a test's window, which keeps nothing. */
     private static final String NO_WINDOW_OF_ITS_OWN = "in-incognito";
 
+    /** What has the focus and is under the verdict; empty when it is not, null where the focus is not in the form. */
+    private static final String HIDDEN = """
+            () => {
+              const focused = document.activeElement;
+              const live = document.getElementById('live');
+              if (!focused.closest('#form') || live.contains(focused)) return null;
+              const box = (focused.closest('.box') ?? focused.closest('label') ?? focused).getBoundingClientRect();
+              return box.bottom > live.getBoundingClientRect().top + 1 ? focused.outerHTML : '';
+            }""";
+
     private RunningServer server;
     private Phone phone;
 
@@ -112,6 +122,25 @@ class OnSiteInBrowserTest {
     private String lastVisit(String unit) {
         JsonNode visits = server.get("api/units/" + unit).body().path("visits");
         return visits.get(visits.size() - 1).path("id").asText();
+    }
+
+    @Test
+    void whatHasTheFocusIsNotHiddenUnderTheVerdict() {
+        String unit = unit("Heron 28");
+        for (int height : new int[] {740, 400}) {
+            phone.page.setViewportSize(360, height);
+            phone.go("visit/?unit=" + unit);
+            phone.typeReadings("15.4");
+            phone.page.evaluate("() => { document.activeElement.blur(); window.scrollTo(0, 0); }");
+            int looked = 0;
+            for (int i = 0; i < 45; i++) {
+                phone.page.keyboard().press("Tab");
+                Object hidden = phone.page.evaluate(HIDDEN);
+                assertEquals("", hidden == null ? "" : hidden, "with " + height + " pixels");
+                looked += hidden == null ? 0 : 1;
+            }
+            assertTrue(looked > 20, "it went through the form");
+        }
     }
 
     @Test
