@@ -276,8 +276,16 @@ class OnSiteInBrowserTest {
     }
 
     @Test
+    void anAddressThatIsNotTrustedIsSaid() {
+        phone.page.addInitScript("Object.defineProperty(window, 'isSecureContext', { value: false })");
+        phone.go("phone/");
+        assertThat(phone.page.locator("#untrusted")).containsText("without a signal these pages do not open");
+    }
+
+    @Test
     void itCanBeInstalled() {
         phone.go("phone/");
+        assertThat(phone.page.locator("#untrusted")).isHidden();
         phone.page.waitForFunction("async () => (await navigator.serviceWorker.ready).active.state === 'activated'");
         CDPSession session = phone.context.newCDPSession(phone.page);
         Set<String> missing = new HashSet<>();
