@@ -27,6 +27,7 @@ import javax.imageio.ImageIO;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.longsummer.demo.DemoFleet;
 
 /** What a technician does on the spot with his phone, besides typing readings: clock, photos, work and what comes after it. */
 class OnSiteInBrowserTest {
@@ -273,6 +274,17 @@ class OnSiteInBrowserTest {
         Map<String, String> boxes = RunningServer.soundVisit(at);
         boxes.put("amps", amps);
         return boxes;
+    }
+
+    @Test
+    void theDemoIsMarkedWithoutASignalToo() {
+        assertTrue(DemoFleet.load(server.store));
+        phone.takeAlong("Lake Orrin");
+        phone.signal(false);
+        for (String path : List.of("phone/", "visit/?unit=LO-02", "new-unit/")) {
+            phone.go(path);
+            assertThat(phone.page.locator(".demo")).containsText("Demo fleet, all invented.");
+        }
     }
 
     @Test
