@@ -277,6 +277,27 @@ class OnSiteInBrowserTest {
     }
 
     @Test
+    void aUnitsHistoryIsReadWithoutASignalInTheSameWords() {
+        String unit = unit("Heron 29");
+        server.saveVisit(unit, "dirty-1", visit("2025-08-01T14:05", "14.6"));
+        phone.takeAlong(DEPOT);
+        phone.go("unit/?unit=" + unit);
+        assertThat(phone.page.locator("#visits tbody tr")).hasCount(2);
+        List<String> online = List.of(phone.page.locator("#state").textContent(), phone.page.locator("#sentence").textContent(),
+                phone.page.locator("#visits tbody").textContent());
+        phone.signal(false);
+        phone.page.reload();
+        assertThat(phone.page.locator("#kept-here")).containsText("No signal: this is kept on this phone, as the server knew it on");
+        assertEquals(online, List.of(phone.page.locator("#state").textContent(), phone.page.locator("#sentence").textContent(),
+                phone.page.locator("#visits tbody").textContent()));
+        assertThat(phone.page.locator("#split-chart")).isHidden();
+        phone.picture("unit-offline");
+        phone.go("unit/?unit=nobody");
+        assertThat(phone.page.locator("#failure")).containsText("this unit is not kept on this phone");
+        assertEquals(List.of(), phone.complaints);
+    }
+
+    @Test
     void theDemoIsMarkedWithoutASignalToo() {
         assertTrue(DemoFleet.load(server.store));
         phone.takeAlong("Lake Orrin");
