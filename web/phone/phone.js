@@ -81,6 +81,7 @@ async function leave() {
 }
 
 layFrame('phone');
+byId('untrusted').hidden = window.isSecureContext && 'serviceWorker' in navigator;
 byId('send').addEventListener('click', sendNow);
 byId('depots-form').addEventListener('submit', take);
 byId('leave').addEventListener('click', leave);

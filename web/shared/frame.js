@@ -1,7 +1,7 @@
 // What every page has: the head with its links, the demo's mark, the foot with the reader's choice of units.
 
 import { byId, element, fill, named } from './dom.js';
-import { chooseSystem, rememberTechnician, system, technician } from './reader.js';
+import { chooseSystem, demoKnown, rememberDemo, rememberTechnician, system, technician } from './reader.js';
 import { get, remove } from './api.js';
 import { dropEverything, dropUnits, outbox } from './pocket.js';
 import { layPaper } from './paper.js';
@@ -59,15 +59,22 @@ function showReader(who) {
     element('button', { type: 'button', class: 'quiet', onclick: signOut }, 'Sign out')));
 }
 
+function markDemo(mayRemove) {
+  document.querySelector('.head').after(element('p', { class: 'demo' }, element('span', {}, 'Demo fleet, all invented. ',
+    mayRemove ? element('a', { href: '../import/#demo' }, 'Remove it') : '')));
+}
+
+/** What the server says of itself and of the reader; without a signal, whether this was the demo when it was last heard. */
 async function showHouse() {
   const house = await get('house').catch(() => undefined);
-  if (!house) return;
+  if (!house) {
+    if (demoKnown()) markDemo(false);
+    return;
+  }
   showReader(house.who);
   layPaper(house.business);
-  if (!house.demo) return;
-  const mark = element('p', { class: 'demo' }, element('span', {}, 'Demo fleet, all invented. ',
-    house.who.rights.includes('administer') ? element('a', { href: '../import/#demo' }, 'Remove it') : ''));
-  document.querySelector('.head').after(mark);
+  rememberDemo(house.demo);
+  if (house.demo) markDemo(house.who.rights.includes('administer'));
 }
 
 /** Says on every page how much waits on this device to be sent. */

@@ -2,6 +2,7 @@
 
 const SYSTEM = 'longsummer.units';
 const NAME = 'longsummer.technician';
+const DEMO = 'longsummer.demo';
 const LAST_UNITS = 'longsummer.last-units';
 
 function keep(key, value) {
@@ -54,6 +55,10 @@ export function chooseSystem(value) {
 
 export const technician = () => kept(NAME) ?? '';
 export const rememberTechnician = name => keep(NAME, name);
+
+/** Whether the record was the demo's when the server was last heard. */
+export const demoKnown = () => kept(DEMO) === 'yes';
+export const rememberDemo = isDemo => keep(DEMO, isDemo ? 'yes' : 'no');
 
 /** Ids of the units last worked on, latest first. */
 export const lastUnits = () => JSON.parse(kept(LAST_UNITS) ?? '[]');

@@ -11,11 +11,14 @@ import { changeList } from './changes.js';
 import { drawHistory } from './history.js';
 import { showVisit } from './one-visit.js';
 import { photoStrip } from './photos.js';
+import { pageKeptHere } from './kept-here.js';
 import { showSticker } from './sticker.js';
 import { visitTable } from './visit-table.js';
 
 const asked = new URLSearchParams(location.search);
 const unitId = asked.get('unit') ?? '';
+/** A chain of many visits takes its time; after this there is no signal. */
+const PATIENCE = 15_000;
 const DUTY = { out_of_service: 'out of service', sold: 'sold' };
 /** Lines of the plate with numbers of ours; the others are as somebody wrote them. */
 const NUMBERS = ['Nominal size', 'Amps on the plate', 'Rated volts', 'Run capacitor label', 'Altitude'];
@@ -69,6 +72,16 @@ function showAdvice(standing) {
     cautionBox(forCondition(standing.condition)));
 }
 
+/** The server's answer, or without a signal what is kept on this device. */
+async function answer() {
+  try {
+    return await get(`units/${part(unitId)}`, {}, { signal: AbortSignal.timeout(PATIENCE) });
+  } catch (refusal) {
+    if (refusal.status) throw refusal;
+    return pageKeptHere(unitId);
+  }
+}
+
 function showCharts() {
   const view = document.querySelector('input[name=view]:checked').value;
   drawHistory(page, view, choose);
@@ -85,7 +98,7 @@ async function choose(visitId) {
 
 async function show() {
   try {
-    page = await get(`units/${part(unitId)}`);
+    page = await answer();
   } catch (refusal) {
     byId('unit').hidden = true;
     sayFailure(byId('failure'), refusal);
@@ -96,6 +109,14 @@ async function show() {
   showHead(page);
   showDue(page);
   showAdvice(page.standing);
+  fill(byId('kept-here'), page.kept_here ?? '');
+  document.querySelectorAll('.from-server').forEach(section => { section.hidden = Boolean(page.kept_here); });
+  fill(byId('visits'), visitTable(page.visits, page.kept_here ? undefined : choose));
+  if (!page.kept_here) showRecord();
+}
+
+/** What only the server has: plate, photos, what became of it, and the charts. */
+function showRecord() {
   fill(byId('plate'), terms(page.unit.plate.map(({ term, text }) => [term, text && element('span', { dir: 'auto' }, NUMBERS.includes(term) ? inDecimals(text)
     : DAYS.includes(term) ? dayText(text) : text)])));
   byId('edit').href = `../edit-unit/?unit=${part(unitId)}`;
@@ -103,7 +124,6 @@ async function show() {
   fill(byId('photos'), photoStrip(page.photos, page.visits));
   fill(byId('changes'), changeList(page.changes));
   showSticker(byId('sticker'), page.unit);
-  fill(byId('visits'), visitTable(page.visits, choose));
   byId('history').hidden = page.visits.length === 0;
   if (page.visits.length) showCharts();
   if (asked.get('visit')) showVisit(byId('visit'), asked.get('visit'), page);

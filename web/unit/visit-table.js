@@ -18,7 +18,7 @@ const HEADS = ['State', 'When', 'Split', 'Amps', 'Likely', 'Work done', 'By', 'M
 const PLAIN = [0, 7];
 
 function rowOf(row, choose) {
-  const at = element('a', { href: `#visit`, onclick: event => {
+  const at = !choose ? momentText(row.at) : element('a', { href: `#visit`, onclick: event => {
     event.preventDefault();
     choose(row.id);
   } }, momentText(row.at));
@@ -31,7 +31,7 @@ function rowOf(row, choose) {
 
 const FIRST = 25;
 
-/** Latest first; a long record shows its latest rows and, on asking, the rest. */
+/** Latest first, each leading to its visit where `choose` is given; a long record shows its latest rows and, on asking, the rest. */
 export function visitTable(visits, choose) {
   if (!visits.length) return element('p', { class: 'quiet' }, 'No visit yet.');
   const latest = [...visits].reverse();
@@ -41,7 +41,7 @@ export function visitTable(visits, choose) {
   if (latest.length <= FIRST) return table;
   const more = element('button', { type: 'button', onclick: () => {
     fill(body, latest.map(row => rowOf(row, choose)));
-    body.rows[FIRST].querySelector('a').focus();
+    body.rows[FIRST].querySelector('a')?.focus();
     more.remove();
   } }, `Show all ${latest.length} visits`);
   return [table, more];

@@ -35,14 +35,27 @@ export function say(verdict) {
     pair(verdict), why(verdict)];
 }
 
+/** What was asked of a reading and answered with “it is so”, by box: asked again only when the reading changes. */
+const answered = new Map();
+
+const asItIs = (name, asked) => element('button', { type: 'button', class: 'quiet', onclick: event => {
+  answered.set(name, asked);
+  sayAt(name, 'Kept as it was read.');
+  event.target.remove();
+  byId(name).focus();
+} }, 'It is so: keep it');
+
 function question(verdict, problems, names) {
   for (const name of [...names, 'filter_condition', 'coil_condition', 'iced_coil', 'fan_speed', 'power_source']) {
     const box = byId(name);
     const given = box?.name ?? name;
-    const said = [...problems.filter(problem => problem.field === given).map(problem => `${problem.limit} ${problem.remedy}`),
-      ...(verdict?.findings ?? []).filter(finding => finding.box === name).map(finding => finding.text)];
-    sayAt(name, said.map(text => element('span', {}, text, ' ')));
-    if (said.length) unfold(byId(`${name}-question`));
+    const wrong = problems.filter(problem => problem.field === given).map(problem => `${problem.limit} ${problem.remedy}`);
+    const doubts = (verdict?.findings ?? []).filter(finding => finding.box === name).map(finding => finding.text);
+    const asked = `${box?.value}: ${doubts.join(' ')}`;
+    if (!wrong.length && doubts.length && answered.get(name) === asked) continue;
+    answered.delete(name);
+    sayAt(name, [...wrong, ...doubts].map(text => element('span', {}, text, ' ')), doubts.length && !wrong.length && box?.value ? asItIs(name, asked) : '');
+    if (wrong.length || doubts.length) unfold(byId(`${name}-question`));
   }
 }
 

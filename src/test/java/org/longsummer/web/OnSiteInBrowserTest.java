@@ -27,12 +27,23 @@ import javax.imageio.ImageIO;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.longsummer.demo.DemoFleet;
 
 /** What a technician does on the spot with his phone, besides typing readings: clock, photos, work and what comes after it. */
 class OnSiteInBrowserTest {
     private static final String DEPOT = "Ferrow Flats";
     /** What the browser says of every page of a test's window, which keeps nothing. */
     private static final String NO_WINDOW_OF_ITS_OWN = "in-incognito";
+
+    /** What has the focus and is under the verdict; empty when it is not, null where the focus is not in the form. */
+    private static final String HIDDEN = """
+            () => {
+              const focused = document.activeElement;
+              const live = document.getElementById('live');
+              if (!focused.closest('#form') || live.contains(focused)) return null;
+              const box = (focused.closest('.box') ?? focused.closest('label') ?? focused).getBoundingClientRect();
+              return box.bottom > live.getBoundingClientRect().top + 1 ? focused.outerHTML : '';
+            }""";
 
     private RunningServer server;
     private Phone phone;
@@ -89,6 +100,48 @@ class OnSiteInBrowserTest {
         assertThat(phone.box("Supply air")).hasValue("57,5");
         assertThat(phone.page.locator("#save")).isFocused();
         assertEquals(1, server.store.visits().count());
+    }
+
+    @Test
+    void aDoubtfulReadingIsAskedAboutAndKeptWithATap() {
+        String unit = unit("Heron 27");
+        phone.go("visit/?unit=" + unit);
+        phone.typeReadings("0.1");
+        assertThat(phone.page.locator("#amps-question")).containsText("both conductors");
+        phone.tap(AriaRole.BUTTON, "It is so: keep it");
+        assertThat(phone.page.locator("#amps-question")).hasText("Kept as it was read.");
+        phone.box("Volts under load").fill("118");
+        assertThat(phone.page.locator("#amps-question")).hasText("Kept as it was read.");
+        phone.box("Amps").fill("0.2");
+        assertThat(phone.page.locator("#amps-question")).containsText("both conductors");
+        phone.box("Amps").fill("0.1");
+        phone.save();
+        assertThat(phone.page.locator("#done .state")).hasText("retake");
+        assertEquals("0.1", server.get("api/visits/" + lastVisit(unit)).body().path("visit").path("boxes").path("amps").asText());
+    }
+
+    private String lastVisit(String unit) {
+        JsonNode visits = server.get("api/units/" + unit).body().path("visits");
+        return visits.get(visits.size() - 1).path("id").asText();
+    }
+
+    @Test
+    void whatHasTheFocusIsNotHiddenUnderTheVerdict() {
+        String unit = unit("Heron 28");
+        for (int height : new int[] {740, 400}) {
+            phone.page.setViewportSize(360, height);
+            phone.go("visit/?unit=" + unit);
+            phone.typeReadings("15.4");
+            phone.page.evaluate("() => { document.activeElement.blur(); window.scrollTo(0, 0); }");
+            int looked = 0;
+            for (int i = 0; i < 45; i++) {
+                phone.page.keyboard().press("Tab");
+                Object hidden = phone.page.evaluate(HIDDEN);
+                assertEquals("", hidden == null ? "" : hidden, "with " + height + " pixels");
+                looked += hidden == null ? 0 : 1;
+            }
+            assertTrue(looked > 20, "it went through the form");
+        }
     }
 
     @Test
@@ -224,8 +277,48 @@ class OnSiteInBrowserTest {
     }
 
     @Test
+    void aUnitsHistoryIsReadWithoutASignalInTheSameWords() {
+        String unit = unit("Heron 29");
+        server.saveVisit(unit, "dirty-1", visit("2025-08-01T14:05", "14.6"));
+        phone.takeAlong(DEPOT);
+        phone.go("unit/?unit=" + unit);
+        assertThat(phone.page.locator("#visits tbody tr")).hasCount(2);
+        List<String> online = List.of(phone.page.locator("#state").textContent(), phone.page.locator("#sentence").textContent(),
+                phone.page.locator("#visits tbody").textContent());
+        phone.signal(false);
+        phone.page.reload();
+        assertThat(phone.page.locator("#kept-here")).containsText("No signal: this is kept on this phone, as the server knew it on");
+        assertEquals(online, List.of(phone.page.locator("#state").textContent(), phone.page.locator("#sentence").textContent(),
+                phone.page.locator("#visits tbody").textContent()));
+        assertThat(phone.page.locator("#split-chart")).isHidden();
+        phone.picture("unit-offline");
+        phone.go("unit/?unit=nobody");
+        assertThat(phone.page.locator("#failure")).containsText("this unit is not kept on this phone");
+        assertEquals(List.of(), phone.complaints);
+    }
+
+    @Test
+    void theDemoIsMarkedWithoutASignalToo() {
+        assertTrue(DemoFleet.load(server.store));
+        phone.takeAlong("Lake Orrin");
+        phone.signal(false);
+        for (String path : List.of("phone/", "visit/?unit=LO-02", "new-unit/")) {
+            phone.go(path);
+            assertThat(phone.page.locator(".demo")).containsText("Demo fleet, all invented.");
+        }
+    }
+
+    @Test
+    void anAddressThatIsNotTrustedIsSaid() {
+        phone.page.addInitScript("Object.defineProperty(window, 'isSecureContext', { value: false })");
+        phone.go("phone/");
+        assertThat(phone.page.locator("#untrusted")).containsText("without a signal these pages do not open");
+    }
+
+    @Test
     void itCanBeInstalled() {
         phone.go("phone/");
+        assertThat(phone.page.locator("#untrusted")).isHidden();
         phone.page.waitForFunction("async () => (await navigator.serviceWorker.ready).active.state === 'activated'");
         CDPSession session = phone.context.newCDPSession(phone.page);
         Set<String> missing = new HashSet<>();
