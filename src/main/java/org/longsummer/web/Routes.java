@@ -53,6 +53,29 @@ final class Routes {
         routes.delete("/api/*", Failures::unknownAddress, NOTHING);
     }
 
+    /** Money: what lies ahead, the weighing, prices, planned work. */
+    static void lay(RoutesConfig routes, WeighingApi weighing, PriceApi prices, PlanApi plans, SheetApi sheets) {
+        routes.get("/api/units/{unit}/ahead", weighing::ahead, SEE);
+        routes.get("/api/units/{unit}/weighing", weighing::weigh, SEE);
+        routes.post("/api/units/{unit}/quote", weighing::takeQuote, LOOK_AFTER);
+        routes.delete("/api/units/{unit}/quote", weighing::forgetQuote, LOOK_AFTER);
+
+        routes.get("/api/units/{unit}/sheet", sheets::show, SEE);
+        routes.get("/api/units/{unit}/sheet.pdf", sheets::pdf, SEE);
+        routes.get("/api/sheet", sheets::open, SHEET);
+        routes.get("/api/sheet.pdf", sheets::openPdf, SHEET);
+
+        routes.get("/api/prices", prices::show, SEE);
+        routes.post("/api/prices", prices::change, LOOK_AFTER);
+        routes.get("/api/prices/file", prices::file, SEE);
+        routes.post("/api/prices/file", prices::takeFile, LOOK_AFTER);
+
+        routes.get("/api/planned-work", plans::list, SEE);
+        routes.post("/api/planned-work", plans::add, LOOK_AFTER);
+        routes.post("/api/planned-work/{plan}/done", plans::done, VISIT);
+        routes.post("/api/planned-work/{plan}/drop", plans::drop, LOOK_AFTER);
+    }
+
     /** People and access. */
     static void lay(RoutesConfig routes, SignInApi door, InvitationApi invitations, AccountApi account, PeopleApi people, SheetLinkApi links,
             ChangesApi changes) {
@@ -79,7 +102,6 @@ final class Routes {
         routes.get("/api/units/{unit}/sheet-links", links::show, VISIT);
         routes.post("/api/units/{unit}/sheet-links", links::make, VISIT);
         routes.delete("/api/units/{unit}/sheet-links/{link}", links::withdraw, VISIT);
-        routes.get("/api/sheet", links::open, SHEET);
 
         routes.get("/api/changes", changes::show, ADMINISTER);
         routes.get("/api/units/{unit}/changes", changes::ofUnit, LOOK_AFTER);

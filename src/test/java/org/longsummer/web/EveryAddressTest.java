@@ -89,11 +89,11 @@ class EveryAddressTest {
     }
 
     private Map<String, String> ours() {
-        return Map.of("unit", ourUnit, "visit", "ourvisit", "photo", "none", "person", "nobody", "session", "none", "program", "none", "link", "none");
+        return Map.of("unit", ourUnit, "visit", "ourvisit", "photo", "none", "plan", "none", "person", "nobody", "session", "none", "program", "none", "link", "none");
     }
 
     private Map<String, String> theirs() {
-        return Map.of("unit", theirUnit, "visit", FOREIGN + "visit", "photo", "none", "person", "nobody", "session", "none", "program", "none", "link", "none");
+        return Map.of("unit", theirUnit, "visit", FOREIGN + "visit", "photo", "none", "plan", "none", "person", "nobody", "session", "none", "program", "none", "link", "none");
     }
 
     private static Reply ask(Caller caller, Address address, String path) {
