@@ -19,6 +19,8 @@ const wallClock = text => new Date(text.length === 10 ? `${text}T00:00:00Z` : te
 const dayOf = date => (yearFirst ? date.toISOString().slice(0, 10) : day.format(date));
 
 export const dayText = text => (text ? dayOf(wallClock(text)) : '');
+/** A sentence whose days stand as 2026-07-02, with the reader's days. */
+export const withDays = text => text.replace(/\b\d{4}-\d\d-\d\d\b/g, day => dayText(day));
 export const monthText = text => (text ? month.format(wallClock(text)) : '');
 export const momentText = text => (text ? `${dayOf(wallClock(text))}, ${clock.format(wallClock(text))}` : '');
 export const wallTime = text => wallClock(text).getTime();

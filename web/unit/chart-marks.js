@@ -48,6 +48,35 @@ export const beliefs = {
   },
 };
 
+/** What lies ahead if nothing is done: a fan between the courses of which one in ten runs beyond, with the one in the middle. */
+export const fans = {
+  id: 'fans',
+  beforeDatasetsDraw(chart) {
+    const { fan, band, blue } = settings(chart);
+    const { ctx, chartArea, scales: { x, y } } = chart;
+    if (!fan || fan.length < 2) return;
+    const kept = value => Math.max(chartArea.top, Math.min(chartArea.bottom, y.getPixelForValue(value)));
+    const course = name => fan.map(day => [x.getPixelForValue(day.x), kept(day[name])]);
+    const along = points => points.forEach(([across, up]) => ctx.lineTo(across, up));
+    ctx.save();
+    ctx.fillStyle = band;
+    ctx.globalAlpha = 0.6;
+    ctx.beginPath();
+    along(course('high'));
+    along(course('low').reverse());
+    ctx.fill();
+    ctx.globalAlpha = 1;
+    ctx.strokeStyle = blue;
+    for (const [name, width] of [['low', 1], ['middle', 2.5], ['high', 1]]) {
+      ctx.lineWidth = width;
+      ctx.beginPath();
+      along(course(name));
+      ctx.stroke();
+    }
+    ctx.restore();
+  },
+};
+
 /** A bar of ± two standard uncertainties through each point. */
 export const errorBars = {
   id: 'errorBars',

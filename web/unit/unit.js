@@ -7,6 +7,7 @@ import { cautionBox, forCondition } from '../shared/cautions.js';
 import { rememberUnit } from '../shared/reader.js';
 import { inDecimals } from '../shared/numbers.js';
 import { dayText, monthText, placeNodes, stateClass, stateText } from '../shared/words.js';
+import { showAhead } from './ahead.js';
 import { changeList } from './changes.js';
 import { drawHistory } from './history.js';
 import { showVisit } from './one-visit.js';
@@ -24,6 +25,7 @@ const DUTY = { out_of_service: 'out of service', sold: 'sold' };
 const NUMBERS = ['Nominal size', 'Amps on the plate', 'Rated volts', 'Run capacitor label', 'Altitude'];
 const DAYS = ['Installed', 'Warranty until'];
 let page;
+let ahead;
 
 function showDue({ unit, next_check: next, visits }) {
   const place = byId('next-check');
@@ -84,7 +86,7 @@ async function answer() {
 
 function showCharts() {
   const view = document.querySelector('input[name=view]:checked').value;
-  drawHistory(page, view, choose);
+  drawHistory(page, view, choose, ahead?.fan ?? []);
 }
 
 /** Shows one visit below the chart and puts it into the address. */
@@ -94,6 +96,19 @@ async function choose(visitId) {
   history.replaceState(null, '', `?${next}`);
   await showVisit(byId('visit'), visitId, page);
   byId('visit').scrollIntoView({ block: 'nearest', behavior: 'smooth' });
+}
+
+/** What lies ahead comes after what was read, which nobody should wait for. */
+async function showFuture() {
+  try {
+    const [seen, plans] = await Promise.all([get(`units/${part(unitId)}/ahead`), get('planned-work', { unit: unitId })]);
+    ahead = seen;
+    showAhead(byId('ahead'), page, ahead, plans);
+    if (page.visits.length) showCharts();
+  } catch (refusal) {
+    sayFailure(byId('ahead'), refusal);
+  }
+  byId('ahead').hidden = false;
 }
 
 async function show() {
@@ -126,6 +141,7 @@ function showRecord() {
   showSticker(byId('sticker'), page.unit);
   byId('history').hidden = page.visits.length === 0;
   if (page.visits.length) showCharts();
+  if (page.unit.duty === 'in_service') showFuture();
   if (asked.get('visit')) showVisit(byId('visit'), asked.get('visit'), page);
 }
 

@@ -20,10 +20,12 @@ import org.longsummer.chain.weighing.Advice;
 import org.longsummer.chain.weighing.Circumstances;
 import org.longsummer.chain.weighing.Flip;
 import org.longsummer.chain.weighing.Flipper;
+import org.longsummer.chain.weighing.PlannedSaving;
 import org.longsummer.chain.weighing.PriceList;
 import org.longsummer.chain.weighing.Quote;
 import org.longsummer.chain.weighing.Weigher;
 import org.longsummer.chain.weighing.Weighing;
+import org.longsummer.quantity.Money;
 
 /** What lies ahead of one unit on a day, and what is worth doing about it: everything its page, its weighing and its sheet say. */
 public final class UnitAhead {
@@ -121,6 +123,11 @@ public final class UnitAhead {
     /** The advice alone. */
     public Advice advice() {
         return weigher.advise(circumstances);
+    }
+
+    /** What planned works cost and save, at a price of their own or at the list's. */
+    public PlannedSaving planned(List<Work> works, Optional<Money> agreed) {
+        return weigher.planned(circumstances, works, agreed);
     }
 
     /** Where the advice changes when one figure moves. */

@@ -1,7 +1,12 @@
 package org.longsummer.files;
 
+import de.siegmar.fastcsv.writer.CsvWriter;
 import java.io.IOException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.UncheckedIOException;
 import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.HashSet;
@@ -36,6 +41,19 @@ public final class PricesFile {
         PricesFile reading = new PricesFile(findings);
         Sheet.read(file, LAYOUT, findings, reading::row);
         return reading.prices;
+    }
+
+    /** Writes every figure that counts, with its meaning; those not given are our defaults. */
+    public static void write(PriceList prices, OutputStream out) {
+        try (CsvWriter csv = CsvWriter.builder().build(new OutputStreamWriter(out, StandardCharsets.UTF_8))) {
+            csv.writeRecord("key", "value", "meaning");
+            csv.writeRecord(CURRENCY, prices.currency(), "three letters");
+            for (PriceKey key : PriceKey.values()) {
+                csv.writeRecord(key.word(), plain(prices.number(key)), key.meaning() + (prices.isGiven(key) ? "" : " (a default of ours)"));
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private void row(Row row) {

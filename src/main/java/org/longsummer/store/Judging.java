@@ -130,6 +130,12 @@ public final class Judging {
         });
     }
 
+    /** The same without reasons, several times quicker. */
+    public List<Verdict> briefVerdicts(String unitId) {
+        return reader.inTransaction(handle -> Units.find(handle, unitId).map(unit -> Assessment.briefly(unit.unit(), Visits.current(handle, unitId),
+                learned.known(handle).closings())).orElse(List.of()));
+    }
+
     /**
      * What a visit would say if it were saved now; nothing is written. A visit of the same id takes the stored one's place.
      *

@@ -78,6 +78,8 @@ final class ApiDescription {
         all.addAll(files());
         all.addAll(setUp());
         all.addAll(people());
+        all.addAll(money());
+        all.addAll(rounds());
         return List.copyOf(all);
     }
 
@@ -165,7 +167,35 @@ final class ApiDescription {
                 get("/api/units/{unit}/sheet-links", "Links that open a unit's sheet for its owner", SheetLinkApi.Links.class),
                 post("/api/units/{unit}/sheet-links", "Make such a link; it is told once", SheetLinkApi.Made.class).status(201),
                 delete("/api/units/{unit}/sheet-links/{link}", "Withdraw a link", SheetLinkApi.Links.class),
-                get("/api/sheet", "The unit of an owner's link", SheetLinkApi.Opened.class),
                 get("/api/changes", "Who changed what, when, and what was before", ChangesApi.Changes.class).asks("page"));
+    }
+
+    private static List<Operation> money() {
+        return List.of(
+                get("/api/units/{unit}/ahead", "What lies ahead of a unit, and what is worth doing", AheadView.class),
+                get("/api/units/{unit}/weighing", "Keep, clean, repair and replace in money", WeighingView.class).asks("on_site"),
+                post("/api/units/{unit}/quote", "Take a price in hand", WeighingView.class).takes(UnitApi.Form.class),
+                delete("/api/units/{unit}/quote", "Forget it", WeighingView.class),
+                get("/api/units/{unit}/sheet", "The owner's sheet", SheetApi.SheetView.class).asks("system"),
+                get("/api/units/{unit}/sheet.pdf", "The owner's sheet to print", null).gives("application/pdf").asks("system"),
+                get("/api/sheet", "The sheet of an owner's link", SheetApi.SheetView.class).asks("system"),
+                get("/api/sheet.pdf", "The same to print", null).gives("application/pdf").asks("system"),
+                get("/api/prices", "The price list of the fleet, a depot or a unit", PriceView.class).asks("depot", "unit"),
+                post("/api/prices", "Change figures of it", PriceView.class).takes(UnitApi.Form.class).asks("depot", "unit"),
+                get("/api/prices/file", "The same as CSV", null).gives("text/csv").asks("depot", "unit"),
+                post("/api/prices/file", "Take figures from CSV", PriceView.class).takes(FILES).asks("depot", "unit"),
+                get("/api/planned-work", "What is planned, with what it costs and saves", PlanApi.PlansView.class).asks("depot", "unit"),
+                post("/api/planned-work", "Plan work on a unit; the same id twice plans once", PlanApi.PlansView.class).takes(UnitApi.Form.class).status(201),
+                post("/api/planned-work/{plan}/done", "Say that it was done", PlanApi.PlansView.class),
+                post("/api/planned-work/{plan}/drop", "Drop it", PlanApi.PlansView.class));
+    }
+
+    private static List<Operation> rounds() {
+        return List.of(
+                post("/api/planned-work/chosen", "Plan work on units chosen in the yard", YardPlanApi.Planned.class).takes(YardPlanApi.Form.class).status(201),
+                get("/api/rounds", "The latest rounds", RoundApi.ListView.class),
+                post("/api/rounds", "Make a round of units chosen in the yard", RoundApi.Made.class).takes(RoundApi.Form.class).status(201),
+                get("/api/rounds/{round}", "A round in the order in which one walks it", RoundApi.RoundView.class).asks("system"),
+                post("/api/rounds/{round}/stands", "Say in which row and place units stand", RoundApi.RoundView.class).takes(RoundApi.StandsForm.class));
     }
 }

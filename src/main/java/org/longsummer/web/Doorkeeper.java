@@ -17,6 +17,7 @@ import java.util.regex.Pattern;
 import org.longsummer.access.Person;
 import org.longsummer.access.Secret;
 import org.longsummer.store.FleetUnit;
+import org.longsummer.store.PlannedWork;
 import org.longsummer.store.Programs;
 import org.longsummer.store.Sessions;
 import org.longsummer.store.Store;
@@ -52,7 +53,7 @@ final class Doorkeeper {
         this.front = front;
         this.cookies = cookies;
         this.unitNamedBy = Map.of("unit", Optional::of,
-                "visit", this::unitOfVisit, "photo", photo -> store.photos().find(photo).flatMap(found -> unitOfVisit(found.visitId())));
+                "visit", this::unitOfVisit, "plan", plan -> store.plans().find(plan).map(PlannedWork::unitId), "photo", photo -> store.photos().find(photo).flatMap(found -> unitOfVisit(found.visitId())));
     }
 
     private Optional<String> unitOfVisit(String visit) {
@@ -107,7 +108,7 @@ final class Doorkeeper {
         Optional<String> unit = unitNamedBy.get(part).apply(text);
         boolean beyond = unit.flatMap(store.units()::find).map(FleetUnit::unit).filter(found -> !asking.sees(found.site())).isPresent();
         if (beyond) {
-            throw part.equals("unit") ? UnitApi.unknown(text) : VisitApi.unknown(text);
+            throw part.equals("unit") ? UnitApi.unknown(text) : part.equals("plan") ? PlanApi.unknown(text) : VisitApi.unknown(text);
         }
     }
 

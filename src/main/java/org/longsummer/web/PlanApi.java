@@ -1,27 +1,27 @@
 package org.longsummer.web;
 
 import io.javalin.http.Context;
-import java.time.Instant;
 import java.time.LocalDate;
-import java.time.ZoneOffset;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import org.longsummer.access.Secret;
 import org.longsummer.chain.visit.Work;
-import org.longsummer.chain.weighing.CallPrice;
+import org.longsummer.chain.weighing.PlannedSaving;
+import org.longsummer.chain.weighing.WeighingWording;
 import org.longsummer.quantity.Money;
+import org.longsummer.store.FleetUnit;
 import org.longsummer.store.PlannedWork;
-import org.longsummer.store.Prices;
-import org.longsummer.store.Standing;
+import org.longsummer.store.PlannedWork.As;
 import org.longsummer.store.Store;
 import org.longsummer.wire.Boxes;
 
-/** Work that is planned for units that were chosen in the yard. */
+/** Work that is planned: put down, listed with what it costs and saves, and ended as done or dropped. */
 final class PlanApi {
-    private static final int AT_ONCE = 500;
-    private static final int LONGEST_NOTE = 1_000;
+    private static final int LONGEST_NOTE = 1000;
 
     private final Store store;
 
@@ -29,62 +29,134 @@ final class PlanApi {
         this.store = store;
     }
 
-    /** What is planned, and for which units; sent twice under one id it is planned once. */
-    record Form(String id, YardChoice.Form choice, Map<String, String> boxes) {}
+    /**
+     * What is still to be done, soonest first, and the sums a depot.
+     *
+     * @param currency of the price list; plans priced in another one are listed and not summed
+     */
+    record PlansView(String currency, List<PlanView> plans, List<DepotSum> depots) {}
 
-    record Planned(int planned) {}
+    /**
+     * A plan.
+     *
+     * @param works as at visits; {@code workText} in words
+     * @param price as agreed; absent when none was
+     * @param costs what it will cost, by its price or by the list
+     * @param saves expected, against leaving the unit alone, its price taken off
+     * @param spread one standard deviation of it
+     */
+    record PlanView(String id, String unitId, String label, String depot, List<String> works, String workText, String plannedFor,
+            Optional<MoneyView> price, MoneyView costs, MoneyView saves, MoneyView spread, String note, String plannedBy) {}
 
-    /** What is the same for all units. */
-    private record Plan(String id, List<Work> works, LocalDate day, Optional<Double> price, String note, String by, Instant at) {}
+    /** Sums of a depot; spreads of different units are taken to have nothing to do with each other. */
+    record DepotSum(String depot, int plans, MoneyView costs, MoneyView saves, MoneyView spread) {}
 
-    void plan(Context request) {
-        Form form = Reader.body(request, Form.class);
-        Plan plan = plan(request, form);
-        LocalDate today = LocalDate.ofInstant(store.clock().instant(), ZoneOffset.UTC);
-        YardChoice choice = YardChoice.of(form.choice() == null ? new YardChoice.Form(List.of(), null, null) : form.choice(),
-                Asking.of(request), store, today);
-        request.status(201).json(new Planned(add(plan, choice)));
+    void list(Context request) {
+        Asking asking = Asking.of(request);
+        Optional<String> depot = Reader.text(request, "depot");
+        if (depot.filter(name -> !asking.sees(name)).isPresent()) {
+            throw Refused.unknown("depot", "", "There is no depot of this name.");
+        }
+        request.json(view(store.plans().toDo(depot), asking, Reader.text(request, "unit")));
     }
 
-    private Plan plan(Context request, Form form) {
-        Boxes boxes = new Boxes(form.boxes() == null ? Map.of() : form.boxes());
-        String id = RoundApi.id(form.id(), boxes);
-        List<Work> works = boxes.choices("works", Work.class).stream().sorted().toList();
-        if (works.isEmpty()) {
-            boxes.refuse("works", "Planned work is one piece of work or more.", "Choose what is to be done.");
+    /** Boxes {@code unit}, {@code works}, {@code planned_for}, {@code price}, {@code note}; {@code id} so that sending twice plans once. */
+    void add(Context request) {
+        Map<String, String> texts = Reader.body(request, UnitApi.Form.class).boxes();
+        Boxes boxes = new Boxes(texts == null ? Map.of() : texts);
+        Asking asking = Asking.of(request);
+        Optional<FleetUnit> unit = boxes.text("unit").flatMap(store.units()::find).filter(found -> asking.sees(found.unit().site()));
+        if (unit.isEmpty()) {
+            boxes.refuse("unit", "There is no unit of this name.", "Plan from the unit's page.");
         }
-        Optional<LocalDate> day = boxes.day("planned_for");
-        if (boxes.text("planned_for").isEmpty()) {
-            boxes.refuse("planned_for", "Planned work has a day.", "Say by when it is to be done.");
+        Set<Work> works = boxes.choices("works", Work.class);
+        if (works.isEmpty() && boxes.text("works").isEmpty()) {
+            boxes.refuse("works", "A plan needs some work.", "Choose what is to be done.");
         }
-        Plan plan = new Plan(id, works, day.orElse(LocalDate.EPOCH), boxes.largeNumber("price", 0, 1e7, store.prices().currency()),
-                boxes.text("note", LONGEST_NOTE), RoundApi.by(request, boxes), store.clock().instant());
+        Optional<LocalDate> on = boxes.day("planned_for");
+        if (on.isEmpty() && boxes.text("planned_for").isEmpty()) {
+            boxes.refuse("planned_for", "A plan needs a day.", "Say by when.");
+        }
+        Optional<Money> price = WeighingApi.money(boxes, "price", store.prices().currency());
+        String note = boxes.text("note", LONGEST_NOTE);
         Refused.ifAny(boxes.problems());
-        return plan;
+        store.plans().add(new PlannedWork(boxes.text("id").orElseGet(() -> Secret.id("w")), unit.orElseThrow().id(), List.copyOf(works), on.orElseThrow(), price, note,
+                asking.actor().name(), store.clock().instant(), Optional.empty()));
+        request.status(201);
+        request.json(view(store.plans().toDo(Optional.empty()), asking, Optional.of(unit.orElseThrow().id())));
     }
 
-    /** Some at a time; interrupted, the same request goes on where it was. */
-    private int add(Plan plan, YardChoice choice) {
+    void done(Context request) {
+        end(request, As.DONE);
+    }
+
+    void drop(Context request) {
+        end(request, As.DROPPED);
+    }
+
+    private void end(Context request, As as) {
+        String plan = request.pathParam("plan");
+        if (!store.plans().end(plan, as, Asking.of(request).actor().name())) {
+            throw unknown(plan);
+        }
+        list(request);
+    }
+
+    static Refused unknown(String plan) {
+        return Refused.unknown("plan", plan, "There is no planned work of this id that is still to be done.");
+    }
+
+    private PlansView view(List<PlannedWork> plans, Asking asking, Optional<String> onlyUnit) {
+        List<PlanView> views = new ArrayList<>();
+        Map<String, Sum> sums = new TreeMap<>();
         String currency = store.prices().currency();
-        Map<String, Money> byDepot = new HashMap<>();
-        List<PlannedWork> some = new ArrayList<>();
-        int[] added = {0};
-        choice.forEach(unit -> {
-            Money price = plan.price().map(amount -> Money.of(amount, currency)).orElseGet(() -> byDepot.computeIfAbsent(unit.depot(),
-                    depot -> CallPrice.of(Prices.merged(store.prices().layers(depot)), plan.works())));
-            some.add(planned(plan, unit, price));
-            added[0]++;
-            if (some.size() == AT_ONCE) {
-                store.plans().add(some);
-                some.clear();
+        for (PlannedWork plan : plans) {
+            FleetUnit unit = store.units().find(plan.unitId()).orElseThrow();
+            if (!asking.sees(unit.unit().site()) || onlyUnit.filter(wanted -> !wanted.equals(unit.id())).isPresent()) {
+                continue;
             }
-        });
-        store.plans().add(some);
-        return added[0];
+            boolean sameCurrency = plan.price().filter(price -> !price.currency().equals(currency)).isEmpty();
+            PlannedSaving saving = saving(unit, plan, sameCurrency);
+            views.add(view(plan, unit, saving));
+            if (sameCurrency) {
+                sums.computeIfAbsent(unit.unit().site(), depot -> new Sum(currency)).add(saving);
+            }
+        }
+        return new PlansView(currency, views, sums.entrySet().stream().map(sum -> sum.getValue().of(sum.getKey())).toList());
     }
 
-    private static PlannedWork planned(Plan plan, Standing unit, Money price) {
-        return new PlannedWork(plan.id() + "-" + unit.unitId(), unit.unitId(), plan.works(), plan.day(), Optional.of(price), plan.note(),
-                plan.by(), plan.at(), Optional.empty());
+    private PlannedSaving saving(FleetUnit unit, PlannedWork plan, boolean sameCurrency) {
+        return store.ahead().of(unit, store.judging().briefVerdicts(unit.id()), BecauseForm.today(store, unit.unit().site()), false)
+                .planned(plan.works(), sameCurrency ? plan.price() : Optional.empty());
+    }
+
+    private static PlanView view(PlannedWork plan, FleetUnit unit, PlannedSaving saving) {
+        return new PlanView(plan.id(), unit.id(), unit.unit().label(), unit.unit().site(), WeighingView.words(plan.works()),
+                WeighingWording.works(plan.works()), plan.plannedFor().toString(), plan.price().map(MoneyView::of), MoneyView.of(saving.price()),
+                MoneyView.of(saving.saving()), MoneyView.of(saving.spread()), plan.note(), plan.plannedBy());
+    }
+
+    /** Sums of one depot. */
+    private static final class Sum {
+        private Money costs;
+        private Money saves;
+        private double variance;
+        private int count;
+
+        Sum(String currency) {
+            costs = Money.zero(currency);
+            saves = Money.zero(currency);
+        }
+
+        void add(PlannedSaving saving) {
+            costs = costs.plus(saving.price());
+            saves = saves.plus(saving.saving());
+            variance += saving.spread().amount() * saving.spread().amount();
+            count++;
+        }
+
+        DepotSum of(String depot) {
+            return new DepotSum(depot, count, MoneyView.of(costs), MoneyView.of(saves), MoneyView.of(Money.of(Math.sqrt(variance), costs.currency())));
+        }
     }
 }

@@ -56,12 +56,35 @@ final class Routes {
     }
 
     /** The manager's day: rounds and planned work. */
-    static void lay(RoutesConfig routes, RoundApi rounds, PlanApi plans) {
+    static void lay(RoutesConfig routes, RoundApi rounds, YardPlanApi plans) {
         routes.get("/api/rounds", rounds::list, SEE);
         routes.post("/api/rounds", rounds::make, VISIT);
         routes.get("/api/rounds/{round}", rounds::show, SEE);
         routes.post("/api/rounds/{round}/stands", rounds::stand, VISIT);
-        routes.post("/api/planned-work", plans::plan, LOOK_AFTER);
+        routes.post("/api/planned-work/chosen", plans::plan, LOOK_AFTER);
+    }
+
+    /** Money: what lies ahead, the weighing, prices, planned work. */
+    static void lay(RoutesConfig routes, WeighingApi weighing, PriceApi prices, PlanApi plans, SheetApi sheets) {
+        routes.get("/api/units/{unit}/ahead", weighing::ahead, SEE);
+        routes.get("/api/units/{unit}/weighing", weighing::weigh, SEE);
+        routes.post("/api/units/{unit}/quote", weighing::takeQuote, LOOK_AFTER);
+        routes.delete("/api/units/{unit}/quote", weighing::forgetQuote, LOOK_AFTER);
+
+        routes.get("/api/units/{unit}/sheet", sheets::show, SEE);
+        routes.get("/api/units/{unit}/sheet.pdf", sheets::pdf, SEE);
+        routes.get("/api/sheet", sheets::open, SHEET);
+        routes.get("/api/sheet.pdf", sheets::openPdf, SHEET);
+
+        routes.get("/api/prices", prices::show, SEE);
+        routes.post("/api/prices", prices::change, LOOK_AFTER);
+        routes.get("/api/prices/file", prices::file, SEE);
+        routes.post("/api/prices/file", prices::takeFile, LOOK_AFTER);
+
+        routes.get("/api/planned-work", plans::list, SEE);
+        routes.post("/api/planned-work", plans::add, LOOK_AFTER);
+        routes.post("/api/planned-work/{plan}/done", plans::done, VISIT);
+        routes.post("/api/planned-work/{plan}/drop", plans::drop, LOOK_AFTER);
     }
 
     /** People and access. */
@@ -90,7 +113,6 @@ final class Routes {
         routes.get("/api/units/{unit}/sheet-links", links::show, VISIT);
         routes.post("/api/units/{unit}/sheet-links", links::make, VISIT);
         routes.delete("/api/units/{unit}/sheet-links/{link}", links::withdraw, VISIT);
-        routes.get("/api/sheet", links::open, SHEET);
 
         routes.get("/api/changes", changes::show, ADMINISTER);
         routes.get("/api/units/{unit}/changes", changes::ofUnit, LOOK_AFTER);

@@ -7,7 +7,7 @@ import org.longsummer.store.FleetUnit;
 import org.longsummer.store.SheetLink;
 import org.longsummer.store.Store;
 
-/** The links by which owners see one sheet: made, listed, withdrawn, and what one opens. */
+/** The links by which owners see one sheet: made, listed, withdrawn. */
 final class SheetLinkApi {
     private final Store store;
     private final Front front;
@@ -25,9 +25,6 @@ final class SheetLinkApi {
     /** A new link; its address is told this once. The key stands behind the #, which no browser sends to a server or passes on. */
     record Made(String address) {}
 
-    /** What a link opens. */
-    record Opened(String unitId, String label) {}
-
     void show(Context request) {
         request.json(new Links(store.sheetLinks().ofUnit(UnitApi.find(store, request.pathParam("unit")).id()).stream().map(this::view).toList()));
     }
@@ -43,13 +40,6 @@ final class SheetLinkApi {
             throw Refused.unknown("link", request.pathParam("link"), "There is no link of this id that could be withdrawn.");
         }
         show(request);
-    }
-
-    /** The unit of the link with which somebody asks: {@code Authorization: Sheet KEY}. */
-    void open(Context request) {
-        String unitId = Asking.of(request).sheetUnit().orElseThrow(() -> Refused.unknown("", "", "This address is opened by an owner's link."));
-        FleetUnit unit = UnitApi.find(store, unitId);
-        request.json(new Opened(unit.id(), unit.unit().label()));
     }
 
     private LinkView view(SheetLink link) {

@@ -45,6 +45,11 @@ public final class Boxes {
         return Optional.ofNullable(texts.get(box)).map(String::strip).filter(text -> !text.isEmpty());
     }
 
+    /** Whether a box is there, filled or not. */
+    public boolean has(String box) {
+        return texts.containsKey(box);
+    }
+
     /** A text of at most so many characters. */
     public String text(String box, int longest) {
         String text = text(box).orElse("");

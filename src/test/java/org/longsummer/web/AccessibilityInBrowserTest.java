@@ -45,6 +45,11 @@ class AccessibilityInBrowserTest {
         pages.put("edit-unit/?unit=FF-02", "");
         pages.put("moved/?unit=FF-03", "[value=places]");
         pages.put("moved/?unit=FF-03&kind=replacement", "");
+        pages.put("weighing/?unit=LO-04", "unfold");
+        pages.put("prices/?unit=FF-01", "[value=all]");
+        pages.put("planned/?unit=FF-10", "");
+        pages.put("planned/", "");
+        pages.put("sheet/?unit=LO-12", "");
         pages.put("depots/", ".card button");
         pages.put("instruments/", "");
         pages.put("business/", "");

@@ -10,6 +10,7 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -98,13 +99,17 @@ class EveryAddressTest {
     }
 
     private Map<String, String> ours() {
-        return Map.of("unit", ourUnit, "visit", "ourvisit", "photo", "none", "person", "nobody", "session", "none", "program", "none",
-                "link", "none", "round", "ourround", "handover", "none");
+        return parts(ourUnit, "ourvisit", "ourround");
     }
 
     private Map<String, String> theirs() {
-        return Map.of("unit", theirUnit, "visit", FOREIGN + "visit", "photo", "none", "person", "nobody", "session", "none",
-                "program", "none", "link", "none", "round", FOREIGN + "round", "handover", "none");
+        return parts(theirUnit, FOREIGN + "visit", FOREIGN + "round");
+    }
+
+    private static Map<String, String> parts(String unit, String visit, String round) {
+        Map<String, String> parts = new HashMap<>(Map.of("unit", unit, "visit", visit, "round", round, "person", "nobody"));
+        List.of("photo", "plan", "session", "program", "link", "handover").forEach(part -> parts.put(part, "none"));
+        return parts;
     }
 
     private static Reply ask(Caller caller, Address address, String path) {

@@ -61,6 +61,17 @@ final class RunningServer implements AutoCloseable {
         return send(HttpRequest.newBuilder(URI.create(address(path))).GET());
     }
 
+    /** What a file holds. */
+    byte[] bytes(String path) {
+        try {
+            return client.send(HttpRequest.newBuilder(URI.create(address(path))).build(), BodyHandlers.ofByteArray()).body();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        } catch (InterruptedException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
     Answer post(String path, Object body) {
         try {
             return send(HttpRequest.newBuilder(URI.create(address(path))).header("Content-Type", "application/json")

@@ -27,6 +27,9 @@ public final class OutlookWording {
             return "It is not expected to fall below the limit by " + date.apply(limit.horizon()) + " (chance "
                     + percent(limit.withinHorizon()) + ").";
         }
+        if (!limit.p50().get().isAfter(outlook.standing().on())) {
+            return "It may be past the limit already (" + percent(limit.alreadyPast()) + "); no date can be given by these readings.";
+        }
         return "If what is wrong now goes on, it falls below the limit by " + date.apply(limit.horizon()) + " with a chance of "
                 + percent(limit.ofPresentFault()) + "; then most likely about " + date.apply(limit.p50().get()) + ", eight times in ten between "
                 + date.apply(limit.p10().get()) + " and " + date.apply(limit.p90().get()) + ".";

@@ -15,6 +15,22 @@ import org.longsummer.chain.visit.Work;
  */
 record Bundle(Option option, List<Remedy> remedies, double price, double expected) {
 
+    /** What somebody plans to do in one call: a new unit is a new unit, whatever else is done to the old one; its expected cost is left at 0. */
+    static Bundle of(List<Work> works, Ledger ledger) {
+        if (works.contains(Work.UNIT_REPLACED)) {
+            return new Bundle(Option.REPLACE, List.of(), 0, 0);
+        }
+        List<Remedy> remedies = Remedy.ALL.stream().filter(remedy -> works.contains(remedy.work())).toList();
+        double price = 0;
+        boolean call = false;
+        for (Remedy remedy : remedies) {
+            price += Works.price(remedy, ledger, ledger.callOut());
+            call |= remedy.needsCall();
+        }
+        boolean cleaning = remedies.stream().allMatch(Remedy::isCleaning);
+        return new Bundle(cleaning ? Option.CLEAN : Option.REPAIR, remedies, price + (call ? ledger.callOut() : 0), 0);
+    }
+
     /** Chance that it cures a variant. */
     double cures(Variant variant) {
         double left = 1;

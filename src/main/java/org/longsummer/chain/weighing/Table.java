@@ -2,9 +2,11 @@ package org.longsummer.chain.weighing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.longsummer.chain.outlook.Hypothesis;
 import org.longsummer.chain.outlook.Standing;
 import org.longsummer.chain.outlook.Variant;
+import org.longsummer.chain.visit.Work;
 import org.longsummer.quantity.Money;
 
 /** The four options over all possible states of one unit. */
@@ -155,6 +157,24 @@ final class Table {
         double spread = Math.sqrt(Math.max(0, square - mean * mean));
         parts[Course.AFTERWARDS] += ledger.worthToday();
         return rounded(bundle, now, parts, spread, cures, quits, currency);
+    }
+
+    /** What some works save against leaving it alone, state by state; at a price of their own, or at the list's. */
+    PlannedSaving planned(List<Work> works, Optional<Money> agreed, String currency) {
+        Bundle bundle = Bundle.of(works, ledger);
+        double price = 0;
+        double mean = 0;
+        double square = 0;
+        for (int i = 0; i < states.count(); i++) {
+            double listed = bundle.option() == Option.REPLACE ? ledger.replacementNow(states.variant(i)) : bundle.price();
+            double paid = agreed.isPresent() ? agreed.get().amount() : listed;
+            double saving = states.keeping(i) - bundle.in(states, i) + listed - paid;
+            price += states.weights[i] * paid;
+            mean += states.weights[i] * saving;
+            square += states.weights[i] * saving * saving;
+        }
+        return new PlannedSaving(Money.of(price, currency), Money.of(mean, currency),
+                Money.of(Math.sqrt(Math.max(0, square - mean * mean)), currency));
     }
 
     private static OptionCost rounded(Bundle bundle, double now, double[] parts, double spread, double cures, double quits,

@@ -53,6 +53,16 @@ public final class Weigher {
         return new Weighing(unit, prices, options, advise(unit, table), settling, money(table.worthOfKnowing()));
     }
 
+    /**
+     * What planned works save against leaving the unit alone.
+     *
+     * @param works one or more
+     * @param agreed price all-in; the list's where none was agreed
+     */
+    public PlannedSaving planned(Circumstances unit, List<Work> works, Optional<Money> agreed) {
+        return table(unit).planned(works, agreed, prices.currency());
+    }
+
     /** The advice alone, for many units. */
     public Advice advise(Circumstances unit) {
         return advise(unit, table(unit));

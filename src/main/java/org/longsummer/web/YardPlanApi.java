@@ -1,0 +1,90 @@
+package org.longsummer.web;
+
+import io.javalin.http.Context;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.longsummer.chain.visit.Work;
+import org.longsummer.chain.weighing.CallPrice;
+import org.longsummer.quantity.Money;
+import org.longsummer.store.PlannedWork;
+import org.longsummer.store.Prices;
+import org.longsummer.store.Standing;
+import org.longsummer.store.Store;
+import org.longsummer.wire.Boxes;
+
+/** Work that is planned for units that were chosen in the yard. */
+final class YardPlanApi {
+    private static final int AT_ONCE = 500;
+    private static final int LONGEST_NOTE = 1_000;
+
+    private final Store store;
+
+    YardPlanApi(Store store) {
+        this.store = store;
+    }
+
+    /** What is planned, and for which units; sent twice under one id it is planned once. */
+    record Form(String id, YardChoice.Form choice, Map<String, String> boxes) {}
+
+    record Planned(int planned) {}
+
+    /** What is the same for all units. */
+    private record Plan(String id, List<Work> works, LocalDate day, Optional<Double> price, String note, String by, Instant at) {}
+
+    void plan(Context request) {
+        Form form = Reader.body(request, Form.class);
+        Plan plan = plan(request, form);
+        LocalDate today = LocalDate.ofInstant(store.clock().instant(), ZoneOffset.UTC);
+        YardChoice choice = YardChoice.of(form.choice() == null ? new YardChoice.Form(List.of(), null, null) : form.choice(),
+                Asking.of(request), store, today);
+        request.status(201).json(new Planned(add(plan, choice)));
+    }
+
+    private Plan plan(Context request, Form form) {
+        Boxes boxes = new Boxes(form.boxes() == null ? Map.of() : form.boxes());
+        String id = RoundApi.id(form.id(), boxes);
+        List<Work> works = boxes.choices("works", Work.class).stream().sorted().toList();
+        if (works.isEmpty()) {
+            boxes.refuse("works", "Planned work is one piece of work or more.", "Choose what is to be done.");
+        }
+        Optional<LocalDate> day = boxes.day("planned_for");
+        if (boxes.text("planned_for").isEmpty()) {
+            boxes.refuse("planned_for", "Planned work has a day.", "Say by when it is to be done.");
+        }
+        Plan plan = new Plan(id, works, day.orElse(LocalDate.EPOCH), boxes.largeNumber("price", 0, 1e7, store.prices().currency()),
+                boxes.text("note", LONGEST_NOTE), RoundApi.by(request, boxes), store.clock().instant());
+        Refused.ifAny(boxes.problems());
+        return plan;
+    }
+
+    /** Some at a time; interrupted, the same request goes on where it was. */
+    private int add(Plan plan, YardChoice choice) {
+        String currency = store.prices().currency();
+        Map<String, Money> byDepot = new HashMap<>();
+        List<PlannedWork> some = new ArrayList<>();
+        int[] added = {0};
+        choice.forEach(unit -> {
+            Money price = plan.price().map(amount -> Money.of(amount, currency)).orElseGet(() -> byDepot.computeIfAbsent(unit.depot(),
+                    depot -> CallPrice.of(Prices.merged(store.prices().layers(depot)), plan.works())));
+            some.add(planned(plan, unit, price));
+            added[0]++;
+            if (some.size() == AT_ONCE) {
+                store.plans().add(some);
+                some.clear();
+            }
+        });
+        store.plans().add(some);
+        return added[0];
+    }
+
+    private static PlannedWork planned(Plan plan, Standing unit, Money price) {
+        return new PlannedWork(plan.id() + "-" + unit.unitId(), unit.unitId(), plan.works(), plan.day(), Optional.of(price), plan.note(),
+                plan.by(), plan.at(), Optional.empty());
+    }
+}
