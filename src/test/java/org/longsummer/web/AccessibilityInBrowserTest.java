@@ -11,6 +11,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -106,6 +107,24 @@ class AccessibilityInBrowserTest {
         looked.addAll(PeopleInBrowserTest.PAGES);
         assertEquals(Project.files(Path.of("web"), name -> name.equals("index.html")).stream().map(page -> page.getParent().getFileName().toString())
                 .collect(Collectors.toCollection(TreeSet::new)), looked, "every folder of web/ with a page is looked at; add a new page to PAGES");
+    }
+
+    /** More than level AA asks, since it is read in the sun. */
+    @ParameterizedTest
+    @CsvSource({"LIGHT", "DARK"})
+    void whatIsReadOutdoorsHasAContrastOfSevenToOne(ColorScheme scheme) {
+        try (Visitor visitor = new Visitor(server, 360, scheme, "en-US")) {
+            for (String path : List.of("phone/", "unit/?unit=FF-01", "visit/?unit=FF-01")) {
+                visitor.go(path);
+                if (path.startsWith("visit")) {
+                    visitor.box("Return air").fill("25");
+                    assertThat(visitor.at("#return_db-question")).containsText("Celsius");
+                }
+                assertEquals(List.of(), visitor.tooFaint(), path);
+            }
+            visitor.page.evaluate("() => document.documentElement.style.setProperty('--soft', '#888888')");
+            assertFalse(visitor.tooFaint().isEmpty(), "the rule can fail");
+        }
     }
 
     @Test

@@ -25,6 +25,9 @@ final class Visitor implements AutoCloseable {
     private static final String BREAKS = """
             async () => (await axe.run(document, { runOnly: { type: 'tag', values: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'] } }))
               .violations.flatMap(rule => rule.nodes.map(node => `${rule.id}: ${node.html.slice(0, 160)} | ${node.failureSummary.replaceAll('\\n', ' ')}`))""";
+    private static final String FAINT = """
+            async () => (await axe.run(document, { runOnly: ['color-contrast', 'color-contrast-enhanced'], rules: { 'color-contrast-enhanced': { enabled: true } } }))
+              .violations.flatMap(rule => rule.nodes.map(node => `${node.target} ${node.any[0].message}`))""";
     private static final String SMALL = """
             () => [...document.querySelectorAll('button, .button, summary, select, input:not([type=hidden]), nav a, textarea')]
               .filter(place => place.checkVisibility({ visibilityProperty: true }))
@@ -106,6 +109,12 @@ final class Visitor implements AutoCloseable {
     List<String> broken() {
         page.evaluate(RULES);
         return texts(BREAKS);
+    }
+
+    /** What has a contrast below 7:1 (large text: 4.5:1), as WCAG asks at level AAA. */
+    List<String> tooFaint() {
+        page.evaluate(RULES);
+        return texts(FAINT);
     }
 
     /** What can be pressed and is smaller than 48 by 48 pixels; links within a sentence are as small as their line. */
