@@ -329,29 +329,29 @@ CREATE TABLE planned_work (
     ended_at_ms bigint
 );
 -- 
-insert into "flyway_schema_history" values (1, '1', 'units visits verdicts', 'SQL', 'V1__units_visits_verdicts.sql', -959695146, '', '2026-11-25 16:38:05.090', 13, 1);
+insert into "flyway_schema_history" values (1, '1', 'units visits verdicts', 'SQL', 'V1__units_visits_verdicts.sql', -959695146, '', '2026-11-25 16:02:20.129', 1, 1);
 -- 
-insert into "flyway_schema_history" values (2, '2', 'people and journal', 'SQL', 'V2__people_and_journal.sql', -1916098512, '', '2026-11-25 16:38:05.114', 0, 1);
+insert into "flyway_schema_history" values (2, '2', 'people and journal', 'SQL', 'V2__people_and_journal.sql', -1916098512, '', '2026-11-25 16:02:20.132', 0, 1);
 -- 
-insert into "flyway_schema_history" values (3, '3', 'next check reason', 'SQL', 'V3__next_check_reason.sql', 229918089, '', '2026-11-25 16:38:05.159', 9, 1);
+insert into "flyway_schema_history" values (3, '3', 'next check reason', 'SQL', 'V3__next_check_reason.sql', 229918089, '', '2026-11-25 16:02:20.136', 0, 1);
 -- 
-insert into "flyway_schema_history" values (4, '4', 'depot climate', 'SQL', 'V4__depot_climate.sql', 1763838769, '', '2026-11-25 16:38:05.173', 0, 1);
+insert into "flyway_schema_history" values (4, '4', 'depot climate', 'SQL', 'V4__depot_climate.sql', 1763838769, '', '2026-11-25 16:02:20.138', 0, 1);
 -- 
-insert into "flyway_schema_history" values (5, '5', 'unit changes', 'SQL', 'V5__unit_changes.sql', -632962435, '', '2026-11-25 16:38:05.193', 6, 1);
+insert into "flyway_schema_history" values (5, '5', 'unit changes', 'SQL', 'V5__unit_changes.sql', -632962435, '', '2026-11-25 16:02:20.141', 0, 1);
 -- 
-insert into "flyway_schema_history" values (6, '6', 'photos', 'SQL', 'V6__photos.sql', 1218770161, '', '2026-11-25 16:38:05.205', 0, 1);
+insert into "flyway_schema_history" values (6, '6', 'photos', 'SQL', 'V6__photos.sql', 1218770161, '', '2026-11-25 16:02:20.143', 0, 1);
 -- 
-insert into "flyway_schema_history" values (7, '7', 'technicians', 'SQL', 'V7__technicians.sql', -1089578962, '', '2026-11-25 16:38:05.228', 0, 1);
+insert into "flyway_schema_history" values (7, '7', 'technicians', 'SQL', 'V7__technicians.sql', -1089578962, '', '2026-11-25 16:02:20.146', 0, 1);
 -- 
-insert into "flyway_schema_history" values (8, '8', 'business', 'SQL', 'V8__business.sql', 102353755, '', '2026-11-25 16:38:05.242', 0, 1);
+insert into "flyway_schema_history" values (8, '8', 'business', 'SQL', 'V8__business.sql', 102353755, '', '2026-11-25 16:02:20.147', 0, 1);
 -- 
-insert into "flyway_schema_history" values (9, '9', 'prices', 'SQL', 'V9__prices.sql', -1596795056, '', '2026-11-25 16:38:05.263', 8, 1);
+insert into "flyway_schema_history" values (9, '9', 'prices', 'SQL', 'V9__prices.sql', -1596795056, '', '2026-11-25 16:02:20.150', 0, 1);
 -- 
-insert into "flyway_schema_history" values (10, '10', 'quote', 'SQL', 'V10__quote.sql', -1035920060, '', '2026-11-25 16:38:05.268', 0, 1);
+insert into "flyway_schema_history" values (10, '10', 'quote', 'SQL', 'V10__quote.sql', -1035920060, '', '2026-11-25 16:02:20.153', 0, 1);
 -- 
-insert into "flyway_schema_history" values (11, '11', 'planned work', 'SQL', 'V11__planned_work.sql', 2067460928, '', '2026-11-25 16:38:05.272', 0, 1);
+insert into "flyway_schema_history" values (11, '11', 'planned work', 'SQL', 'V11__planned_work.sql', 2067460928, '', '2026-11-25 16:02:20.155', 0, 1);
 -- 
-insert into "flyway_schema_history" values (12, '12', 'standing advice', 'SQL', 'V12__standing_advice.sql', -160868716, '', '2026-11-25 16:38:05.295', 15, 1);
+insert into "flyway_schema_history" values (12, '12', 'standing advice', 'SQL', 'V12__standing_advice.sql', -160868716, '', '2026-11-25 17:15:55.529', 119, 1);
 -- 
 insert into "setting" values ('closed_through', '2031-06-03');
 -- 
@@ -363,38 +363,38 @@ insert into "unit" values ('u2', 'Wagon u2', 'Ferrow Flats', 3956.459445, 'R-32'
 -- 
 insert into "instruments" values (1, 0.41666666666666663, 0.55555555555555558, 0.038, 0.012, 0.06, 1.0, 0);
 -- 
-insert into "visit" values ('a1', 'u1', 1938092400000, -12600, 'Ines', 1, 298.31666666666666, 0.51, NULL, NULL, 287.09444444444443, 'near_register', 306.31666666666666, 'inlet', 0.38, 12.13, 117.0, 19.0, 307.09444444444443, 318.09444444444449, 298.70555555555558, 2.7, 58.0, 44.1, 'high', 'generator', 'dirty', 'light', 0, 'filter+capacitor', 'windy; "gusts"', 'us', 'return_db_f 77.30
-supply_db_f 57.1
+insert into "visit" values ('a1', 'u1', 1938092400000, -12600, 'Ines', 1, 298.31666666666666, 0.51, NULL, NULL, 287.09444444444443, 'near_register', 306.31666666666666, 'inlet', 0.38, 12.13, 117.0, 19.0, 307.09444444444443, 318.09444444444449, 298.70555555555558, 2.7, 58.0, 44.1, 'high', 'generator', 'dirty', 'light', 0, 'filter+capacitor', 'windy; "gusts"', 'us', 'supply_db_f 57.1
+return_db_f 77.30
 ', 1938103200000, '2031-06-01', '2031-06-01', 1, 'ines', NULL, NULL);
 -- 
-insert into "visit" values ('b1', 'u2', 1938096000000, -12600, 'Ines', 1, 298.31666666666666, 0.51, NULL, NULL, 287.09444444444443, 'near_register', 306.31666666666666, 'inlet', 0.38, 12.13, 117.0, 19.0, 307.09444444444443, 318.09444444444449, 298.70555555555558, 2.7, 58.0, 44.1, 'high', 'generator', 'dirty', 'light', 0, 'filter+capacitor', 'windy; "gusts"', 'us', 'return_db_f 77.30
-supply_db_f 57.1
+insert into "visit" values ('b1', 'u2', 1938096000000, -12600, 'Ines', 1, 298.31666666666666, 0.51, NULL, NULL, 287.09444444444443, 'near_register', 306.31666666666666, 'inlet', 0.38, 12.13, 117.0, 19.0, 307.09444444444443, 318.09444444444449, 298.70555555555558, 2.7, 58.0, 44.1, 'high', 'generator', 'dirty', 'light', 0, 'filter+capacitor', 'windy; "gusts"', 'us', 'supply_db_f 57.1
+return_db_f 77.30
 ', 1938103200000, '2031-06-01', '2031-06-01', 1, 'ines', NULL, NULL);
 -- 
-insert into "visit" values ('a2', 'u1', 1938178800000, -12600, 'Ines', 1, 298.31666666666666, 0.51, NULL, NULL, 287.09444444444443, 'near_register', 306.31666666666666, 'inlet', 0.38, 12.13, 117.0, 19.0, 307.09444444444443, 318.09444444444449, 298.70555555555558, 2.7, 58.0, 44.1, 'high', 'generator', 'dirty', 'light', 0, 'filter+capacitor', 'windy; "gusts"', 'us', 'return_db_f 77.30
-supply_db_f 57.1
+insert into "visit" values ('a2', 'u1', 1938178800000, -12600, 'Ines', 1, 298.31666666666666, 0.51, NULL, NULL, 287.09444444444443, 'near_register', 306.31666666666666, 'inlet', 0.38, 12.13, 117.0, 19.0, 307.09444444444443, 318.09444444444449, 298.70555555555558, 2.7, 58.0, 44.1, 'high', 'generator', 'dirty', 'light', 0, 'filter+capacitor', 'windy; "gusts"', 'us', 'supply_db_f 57.1
+return_db_f 77.30
 ', 1938189600000, '2031-06-02', '2031-06-02', 1, 'ines', NULL, NULL);
 -- 
-insert into "visit" values ('b2', 'u2', 1938182400000, -12600, 'Ines', 1, 298.31666666666666, 0.51, NULL, NULL, 287.09444444444443, 'near_register', 306.31666666666666, 'inlet', 0.38, 12.13, 117.0, 19.0, 307.09444444444443, 318.09444444444449, 298.70555555555558, 2.7, 58.0, 44.1, 'high', 'generator', 'dirty', 'light', 0, 'filter+capacitor', 'windy; "gusts"', 'us', 'return_db_f 77.30
-supply_db_f 57.1
+insert into "visit" values ('b2', 'u2', 1938182400000, -12600, 'Ines', 1, 298.31666666666666, 0.51, NULL, NULL, 287.09444444444443, 'near_register', 306.31666666666666, 'inlet', 0.38, 12.13, 117.0, 19.0, 307.09444444444443, 318.09444444444449, 298.70555555555558, 2.7, 58.0, 44.1, 'high', 'generator', 'dirty', 'light', 0, 'filter+capacitor', 'windy; "gusts"', 'us', 'supply_db_f 57.1
+return_db_f 77.30
 ', 1938189600000, '2031-06-02', '2031-06-02', 1, 'ines', NULL, NULL);
 -- 
-insert into "visit" values ('a3', 'u1', 1938265200000, -12600, 'Ines', 1, 298.31666666666666, 0.51, NULL, NULL, 287.09444444444443, 'near_register', 306.31666666666666, 'inlet', 0.38, 12.13, 117.0, 19.0, 307.09444444444443, 318.09444444444449, 298.70555555555558, 2.7, 58.0, 44.1, 'high', 'generator', 'dirty', 'light', 0, 'filter+capacitor', 'windy; "gusts"', 'us', 'return_db_f 77.30
-supply_db_f 57.1
+insert into "visit" values ('a3', 'u1', 1938265200000, -12600, 'Ines', 1, 298.31666666666666, 0.51, NULL, NULL, 287.09444444444443, 'near_register', 306.31666666666666, 'inlet', 0.38, 12.13, 117.0, 19.0, 307.09444444444443, 318.09444444444449, 298.70555555555558, 2.7, 58.0, 44.1, 'high', 'generator', 'dirty', 'light', 0, 'filter+capacitor', 'windy; "gusts"', 'us', 'supply_db_f 57.1
+return_db_f 77.30
 ', 1938276000000, '2031-06-03', '2031-06-03', 1, 'ines', NULL, NULL);
 -- 
-insert into "visit" values ('b3', 'u2', 1938268800000, -12600, 'Ines', 1, 298.31666666666666, 0.51, NULL, NULL, 287.09444444444443, 'near_register', 306.31666666666666, 'inlet', 0.38, 12.13, 117.0, 19.0, 307.09444444444443, 318.09444444444449, 298.70555555555558, 2.7, 58.0, 44.1, 'high', 'generator', 'dirty', 'light', 0, 'filter+capacitor', 'windy; "gusts"', 'us', 'return_db_f 77.30
-supply_db_f 57.1
+insert into "visit" values ('b3', 'u2', 1938268800000, -12600, 'Ines', 1, 298.31666666666666, 0.51, NULL, NULL, 287.09444444444443, 'near_register', 306.31666666666666, 'inlet', 0.38, 12.13, 117.0, 19.0, 307.09444444444443, 318.09444444444449, 298.70555555555558, 2.7, 58.0, 44.1, 'high', 'generator', 'dirty', 'light', 0, 'filter+capacitor', 'windy; "gusts"', 'us', 'supply_db_f 57.1
+return_db_f 77.30
 ', 1938276000000, '2031-06-03', '2031-06-03', 1, 'ines', NULL, NULL);
 -- 
 insert into "visit" values ('c1', 'u1', 1938178860000, -12600, 'Ines', 1, 298.31666666666666, 0.51, NULL, NULL, 287.09444444444443, 'near_register', 306.31666666666666, 'inlet', 0.38, 12.13, 117.0, 19.0, 307.09444444444443, 318.09444444444449, 298.70555555555558, 2.7, 58.0, 44.1, 'high', 'generator', 'dirty', 'light', 0, 'filter+capacitor', 'windy; "gusts"', 'si', '', 1938276000000, '2031-06-02', '2031-06-03', 1, 'otto', 'a2', 'read the wrong unit');
 -- 
-insert into "visit" values ('a4', 'u1', 1938351600000, -12600, 'Ines', 1, 298.31666666666666, 0.51, NULL, NULL, 287.09444444444443, 'near_register', 306.31666666666666, 'inlet', 0.38, 12.13, 117.0, 19.0, 307.09444444444443, 318.09444444444449, 298.70555555555558, 2.7, 58.0, 44.1, 'high', 'generator', 'dirty', 'light', 0, 'filter+capacitor', 'windy; "gusts"', 'us', 'return_db_f 77.30
-supply_db_f 57.1
+insert into "visit" values ('a4', 'u1', 1938351600000, -12600, 'Ines', 1, 298.31666666666666, 0.51, NULL, NULL, 287.09444444444443, 'near_register', 306.31666666666666, 'inlet', 0.38, 12.13, 117.0, 19.0, 307.09444444444443, 318.09444444444449, 298.70555555555558, 2.7, 58.0, 44.1, 'high', 'generator', 'dirty', 'light', 0, 'filter+capacitor', 'windy; "gusts"', 'us', 'supply_db_f 57.1
+return_db_f 77.30
 ', 1938362400000, '2031-06-04', '2031-06-04', 1, 'ines', NULL, NULL);
 -- 
-insert into "visit" values ('b4', 'u2', 1938355200000, -12600, 'Ines', 1, 298.31666666666666, 0.51, NULL, NULL, 287.09444444444443, 'near_register', 306.31666666666666, 'inlet', 0.38, 12.13, 117.0, 19.0, 307.09444444444443, 318.09444444444449, 298.70555555555558, 2.7, 58.0, 44.1, 'high', 'generator', 'dirty', 'light', 0, 'filter+capacitor', 'windy; "gusts"', 'us', 'return_db_f 77.30
-supply_db_f 57.1
+insert into "visit" values ('b4', 'u2', 1938355200000, -12600, 'Ines', 1, 298.31666666666666, 0.51, NULL, NULL, 287.09444444444443, 'near_register', 306.31666666666666, 'inlet', 0.38, 12.13, 117.0, 19.0, 307.09444444444443, 318.09444444444449, 298.70555555555558, 2.7, 58.0, 44.1, 'high', 'generator', 'dirty', 'light', 0, 'filter+capacitor', 'windy; "gusts"', 'us', 'supply_db_f 57.1
+return_db_f 77.30
 ', 1938362400000, '2031-06-04', '2031-06-04', 1, 'ines', NULL, NULL);
 -- 
 insert into "withdrawal" values ('b1', 'otto', 1938276000000, 'another van');
@@ -421,7 +421,7 @@ van 12
 rear
 ferrow rentals
 nimbell
-nb-135', 1, 'drifting', 2, 'condenser_fouling', 'condenser_fouling', 0.7745477603543, 0.10752279099675616, 0.19384442313607306, '2031-06-01', 'a4', 1938351600000, 'a4', 1938351600000, 0, 4, '2031-06-11', 'after_work', 'keep', '', 'look_again_in_30_days', 0, 0, 'USD', '2031-06-04');
+nb-135', 1, 'drifting', 2, 'condenser_fouling', 'condenser_fouling', 0.7745477603543, 0.10752279099675616, 0.19384442313607306, '2031-06-01', 'a4', 1938351600000, 'a4', 1938351600000, 0, 4, '2031-06-11', 'after_work', NULL, NULL, NULL, NULL, NULL, NULL, NULL);
 -- 
 insert into "standing" values ('u2', 'Ferrow Flats', 'Wagon u2', 'u2
 wagon u2
@@ -431,7 +431,7 @@ van 12
 rear
 ferrow rentals
 nimbell
-nb-135', 1, 'steady', 0, 'none', 'condenser_fouling', 0.30185929640682269, 0.5671952810503742, 0.068994090241672773, '2031-06-02', 'b4', 1938355200000, 'b4', 1938355200000, 0, 3, '2031-06-11', 'after_work', 'keep', '', 'next_check', 0, 0, 'USD', '2031-06-04');
+nb-135', 1, 'steady', 0, 'none', 'condenser_fouling', 0.30185929640682269, 0.5671952810503742, 0.068994090241672773, '2031-06-02', 'b4', 1938355200000, 'b4', 1938355200000, 0, 3, '2031-06-11', 'after_work', NULL, NULL, NULL, NULL, NULL, NULL, NULL);
 -- 
 insert into "closing" values (1, '2031-06-01', 'class/13500/R-32/DUCTED', '0.16450738176463353 0.08383118082113157 0.12305259080145214 0.039592965991707495');
 -- 
@@ -506,10 +506,6 @@ CREATE INDEX photo_by_visit on photo (visit_id);
 CREATE INDEX planned_work_by_unit on planned_work (unit_id, planned_for);
 -- 
 CREATE INDEX planned_work_by_day on planned_work (planned_for, unit_id);
--- 
-CREATE INDEX standing_by_waiting on standing (in_service, advice_waiting_minor desc, unit_id);
--- 
-CREATE INDEX standing_by_advice_day on standing (advice_on, unit_id);
 -- 
 CREATE TRIGGER visit_is_append_only before update on visit
 begin select raise(abort, 'visits are append-only'); end;
@@ -767,4 +763,8 @@ begin insert into journal (at_ms, who, person_id, way, about, about_id, unit_id,
 values (coalesce((select at_ms from acting), cast(strftime('%s', 'now') as integer) * 1000),
 coalesce((select who from acting), 'somebody'), (select person_id from acting),
 coalesce((select way from acting), 'outside of Longsummer'), 'unit', old.id, old.id, 'removed', (select json_group_object(k, v) from (select 'id' as k, old.id as v union all select 'label' as k, old.label as v union all select 'depot' as k, old.depot as v union all select 'nominal_capacity_w' as k, old.nominal_capacity_w as v union all select 'refrigerant' as k, old.refrigerant as v union all select 'rated_amps_a' as k, old.rated_amps_a as v union all select 'rated_amps_kind' as k, old.rated_amps_kind as v union all select 'rated_volts_v' as k, old.rated_volts_v as v union all select 'variable_speed' as k, old.variable_speed as v union all select 'soft_starter' as k, old.soft_starter as v union all select 'capacitor_label_uf' as k, old.capacitor_label_uf as v union all select 'air_delivery' as k, old.air_delivery as v union all select 'installed_on' as k, old.installed_on as v union all select 'altitude_m' as k, old.altitude_m as v union all select 'make' as k, old.make as v union all select 'model' as k, old.model as v union all select 'serial' as k, old.serial as v union all select 'serial_key' as k, old.serial_key as v union all select 'vehicle' as k, old.vehicle as v union all select 'roof_position' as k, old.roof_position as v union all select 'owner' as k, old.owner as v union all select 'warranty_until' as k, old.warranty_until as v union all select 'duty' as k, old.duty as v)), null); end;
+-- 
+CREATE INDEX standing_by_waiting on standing (in_service, advice_waiting_minor desc, unit_id);
+-- 
+CREATE INDEX standing_by_advice_day on standing (advice_on, unit_id);
 -- 

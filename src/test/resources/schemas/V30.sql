@@ -164,7 +164,7 @@ CREATE TABLE standing (
     last_to_retake integer not null,
     visit_count integer not null,
     next_due_on text
-, next_due_reason text, advice_option text, advice_works text, advice_timing text, advice_saving_minor bigint, advice_waiting_minor bigint, advice_currency text, advice_on text, duty text not null default 'in_service', installed_on text, warranty_until text, season_due_on text, filter_due_on text, planned_for text, pressing double precision generated always as (-(state_rank * 2.0 + p_impact)) virtual, last_seen_ms bigint generated always as (coalesce(last_visit_at_ms, 0)) virtual);
+, next_due_reason text, advice_option text, advice_works text, advice_timing text, advice_saving_minor bigint, advice_waiting_minor bigint, advice_currency text, advice_on text, duty text not null default 'in_service', installed_on text, warranty_until text, season_due_on text, filter_due_on text, planned_for text, pressing double precision not null default -2.0, dearest double precision not null default -0.002, last_seen_ms bigint not null default 0);
 -- 
 CREATE TABLE closing (
     generation integer not null,
@@ -329,6 +329,28 @@ CREATE TABLE planned_work (
     ended_at_ms bigint
 );
 -- 
+CREATE TABLE stand (
+    unit_id text primary key references unit (id),
+    stand_row text not null,
+    stand_place text not null
+);
+-- 
+CREATE TABLE visit_round (
+    id text primary key,
+    title text not null,
+    for_day text not null,
+    made_by text not null,
+    made_at_ms bigint not null
+);
+-- 
+CREATE TABLE visit_round_stop (
+    round_id text not null references visit_round (id),
+    unit_id text not null references unit (id),
+    position integer not null,
+    visit_id text not null unique,
+    primary key (round_id, unit_id)
+);
+-- 
 CREATE TABLE file_form (
     header text primary key,
     columns text not null,
@@ -336,33 +358,35 @@ CREATE TABLE file_form (
     said_by text not null
 );
 -- 
-insert into "flyway_schema_history" values (1, '1', 'units visits verdicts', 'SQL', 'V1__units_visits_verdicts.sql', -959695146, '', '2026-11-25 16:46:40.822', 1, 1);
+insert into "flyway_schema_history" values (1, '1', 'units visits verdicts', 'SQL', 'V1__units_visits_verdicts.sql', -959695146, '', '2026-11-25 16:02:20.129', 1, 1);
 -- 
-insert into "flyway_schema_history" values (2, '2', 'people and journal', 'SQL', 'V2__people_and_journal.sql', -1916098512, '', '2026-11-25 16:46:41.075', 1, 1);
+insert into "flyway_schema_history" values (2, '2', 'people and journal', 'SQL', 'V2__people_and_journal.sql', -1916098512, '', '2026-11-25 16:02:20.132', 0, 1);
 -- 
-insert into "flyway_schema_history" values (3, '3', 'next check reason', 'SQL', 'V3__next_check_reason.sql', 229918089, '', '2026-11-25 16:46:41.078', 0, 1);
+insert into "flyway_schema_history" values (3, '3', 'next check reason', 'SQL', 'V3__next_check_reason.sql', 229918089, '', '2026-11-25 16:02:20.136', 0, 1);
 -- 
-insert into "flyway_schema_history" values (4, '4', 'depot climate', 'SQL', 'V4__depot_climate.sql', 1763838769, '', '2026-11-25 16:46:41.316', 0, 1);
+insert into "flyway_schema_history" values (4, '4', 'depot climate', 'SQL', 'V4__depot_climate.sql', 1763838769, '', '2026-11-25 16:02:20.138', 0, 1);
 -- 
-insert into "flyway_schema_history" values (5, '5', 'unit changes', 'SQL', 'V5__unit_changes.sql', -632962435, '', '2026-11-25 16:46:41.329', 0, 1);
+insert into "flyway_schema_history" values (5, '5', 'unit changes', 'SQL', 'V5__unit_changes.sql', -632962435, '', '2026-11-25 16:02:20.141', 0, 1);
 -- 
-insert into "flyway_schema_history" values (6, '6', 'photos', 'SQL', 'V6__photos.sql', 1218770161, '', '2026-11-25 16:46:41.340', 1, 1);
+insert into "flyway_schema_history" values (6, '6', 'photos', 'SQL', 'V6__photos.sql', 1218770161, '', '2026-11-25 16:02:20.143', 0, 1);
 -- 
-insert into "flyway_schema_history" values (7, '7', 'technicians', 'SQL', 'V7__technicians.sql', -1089578962, '', '2026-11-25 16:46:41.345', 0, 1);
+insert into "flyway_schema_history" values (7, '7', 'technicians', 'SQL', 'V7__technicians.sql', -1089578962, '', '2026-11-25 16:02:20.146', 0, 1);
 -- 
-insert into "flyway_schema_history" values (8, '8', 'business', 'SQL', 'V8__business.sql', 102353755, '', '2026-11-25 16:46:41.353', 0, 1);
+insert into "flyway_schema_history" values (8, '8', 'business', 'SQL', 'V8__business.sql', 102353755, '', '2026-11-25 16:02:20.147', 0, 1);
 -- 
-insert into "flyway_schema_history" values (9, '9', 'prices', 'SQL', 'V9__prices.sql', -1596795056, '', '2026-11-25 16:46:41.359', 0, 1);
+insert into "flyway_schema_history" values (9, '9', 'prices', 'SQL', 'V9__prices.sql', -1596795056, '', '2026-11-25 16:02:20.150', 0, 1);
 -- 
-insert into "flyway_schema_history" values (10, '10', 'quote', 'SQL', 'V10__quote.sql', -1035920060, '', '2026-11-25 16:46:41.362', 0, 1);
+insert into "flyway_schema_history" values (10, '10', 'quote', 'SQL', 'V10__quote.sql', -1035920060, '', '2026-11-25 16:02:20.153', 0, 1);
 -- 
-insert into "flyway_schema_history" values (11, '11', 'planned work', 'SQL', 'V11__planned_work.sql', 2067460928, '', '2026-11-25 16:46:41.367', 0, 1);
+insert into "flyway_schema_history" values (11, '11', 'planned work', 'SQL', 'V11__planned_work.sql', 2067460928, '', '2026-11-25 16:02:20.155', 0, 1);
 -- 
-insert into "flyway_schema_history" values (12, '12', 'standing advice', 'SQL', 'V12__standing_advice.sql', -160868716, '', '2026-11-25 16:46:41.372', 3, 1);
+insert into "flyway_schema_history" values (12, '12', 'standing advice', 'SQL', 'V12__standing_advice.sql', -160868716, '', '2026-11-25 17:15:55.529', 119, 1);
 -- 
-insert into "flyway_schema_history" values (13, '20', 'yard', 'SQL', 'V20__yard.sql', 255396483, '', '2026-11-25 16:46:41.385', 4, 1);
+insert into "flyway_schema_history" values (13, '20', 'yard', 'SQL', 'V20__yard.sql', -1528885064, '', '2026-11-25 17:16:00.033', 292, 1);
 -- 
-insert into "flyway_schema_history" values (14, '30', 'file form', 'SQL', 'V30__file_form.sql', 400346162, '', '2026-11-25 16:46:41.389', 0, 1);
+insert into "flyway_schema_history" values (14, '21', 'rounds', 'SQL', 'V21__rounds.sql', 1223838316, '', '2026-11-25 17:16:05.061', 1, 1);
+-- 
+insert into "flyway_schema_history" values (15, '30', 'file form', 'SQL', 'V30__file_form.sql', 400346162, '', '2026-11-25 17:16:09.457', 0, 1);
 -- 
 insert into "setting" values ('closed_through', '2031-06-03');
 -- 
@@ -432,7 +456,7 @@ van 12
 rear
 ferr0w rental5
 n1mbell
-nb-135', 1, 'drifting', 2, 'condenser_fouling', 'condenser_fouling', 0.7745477603543, 0.10752279099675616, 0.19384442313607306, '2031-06-01', 'a4', 1938351600000, 'a4', 1938351600000, 0, 4, '2031-06-11', 'after_work', 'keep', '', 'look_again_in_30_days', 0, 0, 'USD', '2031-06-04', 'in_service', '2019-04-02', '2027-04-01', '2032-04-01', '2032-06-03', NULL);
+nb-135', 1, 'drifting', 2, 'condenser_fouling', 'condenser_fouling', 0.7745477603543, 0.10752279099675616, 0.19384442313607306, '2031-06-01', 'a4', 1938351600000, 'a4', 1938351600000, 0, 4, '2031-06-11', 'after_work', NULL, NULL, NULL, NULL, NULL, NULL, NULL, 'in_service', '2019-04-02', '2027-04-01', NULL, NULL, NULL, -4.1938444231360732, -0.0041938444231360735, 1938351600000);
 -- 
 insert into "standing" values ('u2', 'Ferrow Flats', 'Wagon u2', 'u2
 wag0n u2
@@ -442,7 +466,7 @@ van 12
 rear
 ferr0w rental5
 n1mbell
-nb-135', 1, 'steady', 0, 'none', 'condenser_fouling', 0.30185929640682269, 0.5671952810503742, 0.068994090241672773, '2031-06-02', 'b4', 1938355200000, 'b4', 1938355200000, 0, 3, '2031-06-11', 'after_work', 'keep', '', 'next_check', 0, 0, 'USD', '2031-06-04', 'in_service', '2019-04-02', '2027-04-01', '2032-04-01', '2032-06-03', NULL);
+nb-135', 1, 'steady', 0, 'none', 'condenser_fouling', 0.30185929640682269, 0.5671952810503742, 0.068994090241672773, '2031-06-02', 'b4', 1938355200000, 'b4', 1938355200000, 0, 3, '2031-06-11', 'after_work', NULL, NULL, NULL, NULL, NULL, NULL, NULL, 'in_service', '2019-04-02', '2027-04-01', NULL, NULL, NULL, -0.068994090241672773, -6.8994090241672774e-05, 1938355200000);
 -- 
 insert into "closing" values (1, '2031-06-01', 'class/13500/R-32/DUCTED', '0.16450738176463353 0.08383118082113157 0.12305259080145214 0.039592965991707495');
 -- 
@@ -507,34 +531,6 @@ CREATE INDEX photo_by_visit on photo (visit_id);
 CREATE INDEX planned_work_by_unit on planned_work (unit_id, planned_for);
 -- 
 CREATE INDEX planned_work_by_day on planned_work (planned_for, unit_id);
--- 
-CREATE INDEX standing_by_waiting on standing (in_service, advice_waiting_minor desc, unit_id);
--- 
-CREATE INDEX standing_by_advice_day on standing (advice_on, unit_id);
--- 
-CREATE INDEX standing_by_pressing on standing (in_service, pressing, unit_id, depot, state, condition, since, last_to_retake, visit_count,
-    next_due_on, season_due_on, filter_due_on, warranty_until, planned_for, last_seen_ms, installed_on, duty);
--- 
-CREATE INDEX standing_by_depot on standing (depot, in_service, pressing, unit_id);
--- 
-CREATE INDEX standing_by_last_visit on standing (in_service, last_seen_ms, unit_id);
--- 
-CREATE INDEX standing_by_label on standing (in_service, label, unit_id);
--- 
-CREATE TRIGGER standing_planned_added after insert on planned_work begin
-    update standing set planned_for = (select min(p.planned_for) from planned_work p where p.unit_id = new.unit_id and p.ended_as is null)
-    where unit_id = new.unit_id;
-end;
--- 
-CREATE TRIGGER standing_planned_changed after update on planned_work begin
-    update standing set planned_for = (select min(p.planned_for) from planned_work p where p.unit_id = new.unit_id and p.ended_as is null)
-    where unit_id = new.unit_id;
-end;
--- 
-CREATE TRIGGER standing_planned_removed after delete on planned_work begin
-    update standing set planned_for = (select min(p.planned_for) from planned_work p where p.unit_id = old.unit_id and p.ended_as is null)
-    where unit_id = old.unit_id;
-end;
 -- 
 CREATE TRIGGER visit_is_append_only before update on visit
 begin select raise(abort, 'visits are append-only'); end;
@@ -612,24 +608,6 @@ begin insert into journal (at_ms, who, person_id, way, about, about_id, unit_id,
 values (coalesce((select at_ms from acting), cast(strftime('%s', 'now') as integer) * 1000),
 coalesce((select who from acting), 'somebody'), (select person_id from acting),
 coalesce((select way from acting), 'outside of Longsummer'), 'depot', old.name, null, 'removed', (select json_group_object(k, v) from (select 'name' as k, old.name as v union all select 'altitude_m' as k, old.altitude_m as v union all select 'time_zone' as k, old.time_zone as v union all select 'climate' as k, old.climate as v)), null); end;
--- 
-CREATE TRIGGER journal_file_form_added after insert on file_form
-begin insert into journal (at_ms, who, person_id, way, about, about_id, unit_id, event, before_json, after_json)
-values (coalesce((select at_ms from acting), cast(strftime('%s', 'now') as integer) * 1000),
-coalesce((select who from acting), 'somebody'), (select person_id from acting),
-coalesce((select way from acting), 'outside of Longsummer'), 'file_form', new.header, null, 'added', null, null); end;
--- 
-CREATE TRIGGER journal_file_form_changed after update on file_form when old.header is not new.header or old.columns is not new.columns or old.answers is not new.answers or old.said_by is not new.said_by
-begin insert into journal (at_ms, who, person_id, way, about, about_id, unit_id, event, before_json, after_json)
-values (coalesce((select at_ms from acting), cast(strftime('%s', 'now') as integer) * 1000),
-coalesce((select who from acting), 'somebody'), (select person_id from acting),
-coalesce((select way from acting), 'outside of Longsummer'), 'file_form', old.header, null, 'changed', (select json_group_object(k, v) from (select 'header' as k, old.header as v where old.header is not new.header union all select 'columns' as k, old.columns as v where old.columns is not new.columns union all select 'answers' as k, old.answers as v where old.answers is not new.answers union all select 'said_by' as k, old.said_by as v where old.said_by is not new.said_by)), (select json_group_object(k, v) from (select 'header' as k, new.header as v where old.header is not new.header union all select 'columns' as k, new.columns as v where old.columns is not new.columns union all select 'answers' as k, new.answers as v where old.answers is not new.answers union all select 'said_by' as k, new.said_by as v where old.said_by is not new.said_by))); end;
--- 
-CREATE TRIGGER journal_file_form_removed after delete on file_form
-begin insert into journal (at_ms, who, person_id, way, about, about_id, unit_id, event, before_json, after_json)
-values (coalesce((select at_ms from acting), cast(strftime('%s', 'now') as integer) * 1000),
-coalesce((select who from acting), 'somebody'), (select person_id from acting),
-coalesce((select way from acting), 'outside of Longsummer'), 'file_form', old.header, null, 'removed', (select json_group_object(k, v) from (select 'header' as k, old.header as v union all select 'columns' as k, old.columns as v union all select 'answers' as k, old.answers as v union all select 'said_by' as k, old.said_by as v)), null); end;
 -- 
 CREATE TRIGGER journal_person_added after insert on person
 begin insert into journal (at_ms, who, person_id, way, about, about_id, unit_id, event, before_json, after_json)
@@ -810,4 +788,37 @@ begin insert into journal (at_ms, who, person_id, way, about, about_id, unit_id,
 values (coalesce((select at_ms from acting), cast(strftime('%s', 'now') as integer) * 1000),
 coalesce((select who from acting), 'somebody'), (select person_id from acting),
 coalesce((select way from acting), 'outside of Longsummer'), 'unit', old.id, old.id, 'removed', (select json_group_object(k, v) from (select 'id' as k, old.id as v union all select 'label' as k, old.label as v union all select 'depot' as k, old.depot as v union all select 'nominal_capacity_w' as k, old.nominal_capacity_w as v union all select 'refrigerant' as k, old.refrigerant as v union all select 'rated_amps_a' as k, old.rated_amps_a as v union all select 'rated_amps_kind' as k, old.rated_amps_kind as v union all select 'rated_volts_v' as k, old.rated_volts_v as v union all select 'variable_speed' as k, old.variable_speed as v union all select 'soft_starter' as k, old.soft_starter as v union all select 'capacitor_label_uf' as k, old.capacitor_label_uf as v union all select 'air_delivery' as k, old.air_delivery as v union all select 'installed_on' as k, old.installed_on as v union all select 'altitude_m' as k, old.altitude_m as v union all select 'make' as k, old.make as v union all select 'model' as k, old.model as v union all select 'serial' as k, old.serial as v union all select 'serial_key' as k, old.serial_key as v union all select 'vehicle' as k, old.vehicle as v union all select 'roof_position' as k, old.roof_position as v union all select 'owner' as k, old.owner as v union all select 'warranty_until' as k, old.warranty_until as v union all select 'duty' as k, old.duty as v)), null); end;
+-- 
+CREATE INDEX standing_by_advice_day on standing (advice_on, unit_id);
+-- 
+CREATE INDEX standing_by_dearest on standing (in_service, dearest, unit_id, depot, state, condition, since, last_to_retake, visit_count,
+    next_due_on, season_due_on, filter_due_on, warranty_until, planned_for, last_seen_ms, installed_on, duty);
+-- 
+CREATE INDEX standing_by_pressing on standing (in_service, pressing, unit_id, depot, state, condition, since, last_to_retake, visit_count,
+    next_due_on, season_due_on, filter_due_on, warranty_until, planned_for, last_seen_ms, installed_on, duty);
+-- 
+CREATE INDEX standing_by_depot on standing (depot, in_service, dearest, unit_id);
+-- 
+CREATE INDEX standing_by_last_visit on standing (in_service, last_seen_ms, unit_id);
+-- 
+CREATE INDEX standing_by_label on standing (in_service, label, unit_id);
+-- 
+CREATE TRIGGER standing_planned_added after insert on planned_work begin
+    update standing set planned_for = (select min(p.planned_for) from planned_work p where p.unit_id = new.unit_id and p.ended_as is null)
+    where unit_id = new.unit_id;
+end;
+-- 
+CREATE TRIGGER standing_planned_changed after update on planned_work begin
+    update standing set planned_for = (select min(p.planned_for) from planned_work p where p.unit_id = new.unit_id and p.ended_as is null)
+    where unit_id = new.unit_id;
+end;
+-- 
+CREATE TRIGGER standing_planned_removed after delete on planned_work begin
+    update standing set planned_for = (select min(p.planned_for) from planned_work p where p.unit_id = old.unit_id and p.ended_as is null)
+    where unit_id = old.unit_id;
+end;
+-- 
+CREATE INDEX visit_round_by_day on visit_round (for_day);
+-- 
+CREATE INDEX visit_round_stop_by_unit on visit_round_stop (unit_id);
 -- 

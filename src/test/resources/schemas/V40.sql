@@ -164,7 +164,7 @@ CREATE TABLE standing (
     last_to_retake integer not null,
     visit_count integer not null,
     next_due_on text
-, next_due_reason text, judged_by integer not null default 0);
+, next_due_reason text, advice_option text, advice_works text, advice_timing text, advice_saving_minor bigint, advice_waiting_minor bigint, advice_currency text, advice_on text, duty text not null default 'in_service', installed_on text, warranty_until text, season_due_on text, filter_due_on text, planned_for text, pressing double precision not null default -2.0, dearest double precision not null default -0.002, last_seen_ms bigint not null default 0, judged_by integer not null default 0);
 -- 
 CREATE TABLE closing (
     generation integer not null,
@@ -329,29 +329,66 @@ CREATE TABLE planned_work (
     ended_at_ms bigint
 );
 -- 
-insert into "flyway_schema_history" values (1, '1', 'units visits verdicts', 'SQL', 'V1__units_visits_verdicts.sql', -959695146, '', '2026-11-25 16:49:29.107', 0, 1);
+CREATE TABLE stand (
+    unit_id text primary key references unit (id),
+    stand_row text not null,
+    stand_place text not null
+);
 -- 
-insert into "flyway_schema_history" values (2, '2', 'people and journal', 'SQL', 'V2__people_and_journal.sql', -1916098512, '', '2026-11-25 16:49:29.112', 0, 1);
+CREATE TABLE visit_round (
+    id text primary key,
+    title text not null,
+    for_day text not null,
+    made_by text not null,
+    made_at_ms bigint not null
+);
 -- 
-insert into "flyway_schema_history" values (3, '3', 'next check reason', 'SQL', 'V3__next_check_reason.sql', 229918089, '', '2026-11-25 16:49:29.113', 0, 1);
+CREATE TABLE visit_round_stop (
+    round_id text not null references visit_round (id),
+    unit_id text not null references unit (id),
+    position integer not null,
+    visit_id text not null unique,
+    primary key (round_id, unit_id)
+);
 -- 
-insert into "flyway_schema_history" values (4, '4', 'depot climate', 'SQL', 'V4__depot_climate.sql', 1763838769, '', '2026-11-25 16:49:29.115', 0, 1);
+CREATE TABLE file_form (
+    header text primary key,
+    columns text not null,
+    answers text not null,
+    said_by text not null
+);
 -- 
-insert into "flyway_schema_history" values (5, '5', 'unit changes', 'SQL', 'V5__unit_changes.sql', -632962435, '', '2026-11-25 16:49:29.119', 0, 1);
+insert into "flyway_schema_history" values (1, '1', 'units visits verdicts', 'SQL', 'V1__units_visits_verdicts.sql', -959695146, '', '2026-11-25 17:16:10.746', 1, 1);
 -- 
-insert into "flyway_schema_history" values (6, '6', 'photos', 'SQL', 'V6__photos.sql', 1218770161, '', '2026-11-25 16:49:29.120', 0, 1);
+insert into "flyway_schema_history" values (2, '2', 'people and journal', 'SQL', 'V2__people_and_journal.sql', -1916098512, '', '2026-11-25 17:16:10.783', 1, 1);
 -- 
-insert into "flyway_schema_history" values (7, '7', 'technicians', 'SQL', 'V7__technicians.sql', -1089578962, '', '2026-11-25 16:49:29.121', 0, 1);
+insert into "flyway_schema_history" values (3, '3', 'next check reason', 'SQL', 'V3__next_check_reason.sql', 229918089, '', '2026-11-25 17:16:10.787', 0, 1);
 -- 
-insert into "flyway_schema_history" values (8, '8', 'business', 'SQL', 'V8__business.sql', 102353755, '', '2026-11-25 16:49:29.125', 0, 1);
+insert into "flyway_schema_history" values (4, '4', 'depot climate', 'SQL', 'V4__depot_climate.sql', 1763838769, '', '2026-11-25 17:16:10.792', 0, 1);
 -- 
-insert into "flyway_schema_history" values (9, '9', 'prices', 'SQL', 'V9__prices.sql', -1596795056, '', '2026-11-25 16:49:29.125', 0, 1);
+insert into "flyway_schema_history" values (5, '5', 'unit changes', 'SQL', 'V5__unit_changes.sql', -632962435, '', '2026-11-25 17:16:10.808', 0, 1);
 -- 
-insert into "flyway_schema_history" values (10, '10', 'quote', 'SQL', 'V10__quote.sql', -1035920060, '', '2026-11-25 16:49:29.126', 0, 1);
+insert into "flyway_schema_history" values (6, '6', 'photos', 'SQL', 'V6__photos.sql', 1218770161, '', '2026-11-25 17:16:10.834', 0, 1);
 -- 
-insert into "flyway_schema_history" values (11, '11', 'planned work', 'SQL', 'V11__planned_work.sql', 2067460928, '', '2026-11-25 16:49:29.135', 0, 1);
+insert into "flyway_schema_history" values (7, '7', 'technicians', 'SQL', 'V7__technicians.sql', -1089578962, '', '2026-11-25 17:16:10.840', 0, 1);
 -- 
-insert into "flyway_schema_history" values (12, '40', 'judged by', 'SQL', 'V40__judged_by.sql', -1374779311, '', '2026-11-25 16:49:29.140', 0, 1);
+insert into "flyway_schema_history" values (8, '8', 'business', 'SQL', 'V8__business.sql', 102353755, '', '2026-11-25 17:16:10.878', 0, 1);
+-- 
+insert into "flyway_schema_history" values (9, '9', 'prices', 'SQL', 'V9__prices.sql', -1596795056, '', '2026-11-25 17:16:10.885', 0, 1);
+-- 
+insert into "flyway_schema_history" values (10, '10', 'quote', 'SQL', 'V10__quote.sql', -1035920060, '', '2026-11-25 17:16:10.892', 0, 1);
+-- 
+insert into "flyway_schema_history" values (11, '11', 'planned work', 'SQL', 'V11__planned_work.sql', 2067460928, '', '2026-11-25 17:16:10.896', 0, 1);
+-- 
+insert into "flyway_schema_history" values (12, '12', 'standing advice', 'SQL', 'V12__standing_advice.sql', -160868716, '', '2026-11-25 17:16:10.914', 2, 1);
+-- 
+insert into "flyway_schema_history" values (13, '20', 'yard', 'SQL', 'V20__yard.sql', -1528885064, '', '2026-11-25 17:16:10.971', 22, 1);
+-- 
+insert into "flyway_schema_history" values (14, '21', 'rounds', 'SQL', 'V21__rounds.sql', 1223838316, '', '2026-11-25 17:16:10.993', 6, 1);
+-- 
+insert into "flyway_schema_history" values (15, '30', 'file form', 'SQL', 'V30__file_form.sql', 400346162, '', '2026-11-25 17:16:11.007', 4, 1);
+-- 
+insert into "flyway_schema_history" values (16, '40', 'judged by', 'SQL', 'V40__judged_by.sql', -1374779311, '', '2026-11-25 17:16:11.051', 0, 1);
 -- 
 insert into "setting" values ('closed_through', '2031-06-03');
 -- 
@@ -414,24 +451,24 @@ insert into "verdict" values ('b3', 'u2', 1938268800000, 'steady', 'none', 0.805
 insert into "verdict" values ('b4', 'u2', 1938355200000, 'steady', 'none', 0.5671952810503742, 0.30185929640682269, 0.11689115838548225, 0.0016944247879517964, 0.0050688111510332513, 0.0, 0.0011799978323581604, 0.0061110303859776239, 0.068994090241672773, '2031-06-02', 11.110941358631917, 1.109493545489147, 12.048836612605479, 0.37839801109779625, 0.0099656086930015042, 0.09985594466549845, 0.0067136143519694047, 0.03140535665509122, 0.056629003824178827, 0.017584928685118573, 0.066427129079764183, 0.019792005466996689, '2031-06-03');
 -- 
 insert into "standing" values ('u1', 'Ferrow Flats', 'Wagon u1', 'u1
-wagon u1
-so1-5i u1
+wag0n u1
+501-51 u1
 50151u1
 van 12
 rear
-ferrow rentals
-nimbell
-nb-135', 1, 'drifting', 2, 'condenser_fouling', 'condenser_fouling', 0.7745477603543, 0.10752279099675616, 0.19384442313607306, '2031-06-01', 'a4', 1938351600000, 'a4', 1938351600000, 0, 4, '2031-06-11', 'after_work', 1);
+ferr0w rental5
+n1mbell
+nb-135', 1, 'drifting', 2, 'condenser_fouling', 'condenser_fouling', 0.7745477603543, 0.10752279099675616, 0.19384442313607306, '2031-06-01', 'a4', 1938351600000, 'a4', 1938351600000, 0, 4, '2031-06-11', 'after_work', 'keep', '', 'look_again_in_30_days', 0, 0, 'USD', '2031-06-04', 'in_service', '2019-04-02', '2027-04-01', '2032-04-01', '2032-06-03', NULL, -4.1938444231360732, -0.0041938444231360735, 1938351600000, 1);
 -- 
 insert into "standing" values ('u2', 'Ferrow Flats', 'Wagon u2', 'u2
-wagon u2
-so1-5i u2
+wag0n u2
+501-51 u2
 50151u2
 van 12
 rear
-ferrow rentals
-nimbell
-nb-135', 1, 'steady', 0, 'none', 'condenser_fouling', 0.30185929640682269, 0.5671952810503742, 0.068994090241672773, '2031-06-02', 'b4', 1938355200000, 'b4', 1938355200000, 0, 3, '2031-06-11', 'after_work', 1);
+ferr0w rental5
+n1mbell
+nb-135', 1, 'steady', 0, 'none', 'condenser_fouling', 0.30185929640682269, 0.5671952810503742, 0.068994090241672773, '2031-06-02', 'b4', 1938355200000, 'b4', 1938355200000, 0, 3, '2031-06-11', 'after_work', 'keep', '', 'next_check', 0, 0, 'USD', '2031-06-04', 'in_service', '2019-04-02', '2027-04-01', '2032-04-01', '2032-06-03', NULL, -0.068994090241672773, -6.8994090241672774e-05, 1938355200000, 1);
 -- 
 insert into "closing" values (1, '2031-06-01', 'class/13500/R-32/DUCTED', '0.16450738176463353 0.08383118082113157 0.12305259080145214 0.039592965991707495');
 -- 
@@ -477,14 +514,6 @@ CREATE INDEX visit_by_closing on visit (closes_on);
 -- 
 CREATE INDEX verdict_by_unit on verdict (unit_id, visited_at_ms);
 -- 
-CREATE INDEX standing_by_urgency on standing (in_service, state_rank desc, p_impact desc, unit_id);
--- 
-CREATE INDEX standing_by_depot on standing (depot, state_rank desc, p_impact desc, unit_id);
--- 
-CREATE INDEX standing_by_last_visit on standing (last_visit_at_ms, unit_id);
--- 
-CREATE INDEX standing_by_label on standing (label, unit_id);
--- 
 CREATE INDEX session_by_person on session (person_id);
 -- 
 CREATE INDEX program_by_person on program (person_id);
@@ -497,8 +526,6 @@ CREATE INDEX journal_by_unit on journal (unit_id, id);
 -- 
 CREATE INDEX journal_by_about on journal (about, about_id, id);
 -- 
-CREATE INDEX standing_by_due on standing (next_due_on);
--- 
 CREATE INDEX unit_change_by_unit on unit_change (unit_id, id);
 -- 
 CREATE INDEX photo_by_visit on photo (visit_id);
@@ -506,6 +533,39 @@ CREATE INDEX photo_by_visit on photo (visit_id);
 CREATE INDEX planned_work_by_unit on planned_work (unit_id, planned_for);
 -- 
 CREATE INDEX planned_work_by_day on planned_work (planned_for, unit_id);
+-- 
+CREATE INDEX standing_by_advice_day on standing (advice_on, unit_id);
+-- 
+CREATE INDEX standing_by_dearest on standing (in_service, dearest, unit_id, depot, state, condition, since, last_to_retake, visit_count,
+    next_due_on, season_due_on, filter_due_on, warranty_until, planned_for, last_seen_ms, installed_on, duty);
+-- 
+CREATE INDEX standing_by_pressing on standing (in_service, pressing, unit_id, depot, state, condition, since, last_to_retake, visit_count,
+    next_due_on, season_due_on, filter_due_on, warranty_until, planned_for, last_seen_ms, installed_on, duty);
+-- 
+CREATE INDEX standing_by_depot on standing (depot, in_service, dearest, unit_id);
+-- 
+CREATE INDEX standing_by_last_visit on standing (in_service, last_seen_ms, unit_id);
+-- 
+CREATE INDEX standing_by_label on standing (in_service, label, unit_id);
+-- 
+CREATE TRIGGER standing_planned_added after insert on planned_work begin
+    update standing set planned_for = (select min(p.planned_for) from planned_work p where p.unit_id = new.unit_id and p.ended_as is null)
+    where unit_id = new.unit_id;
+end;
+-- 
+CREATE TRIGGER standing_planned_changed after update on planned_work begin
+    update standing set planned_for = (select min(p.planned_for) from planned_work p where p.unit_id = new.unit_id and p.ended_as is null)
+    where unit_id = new.unit_id;
+end;
+-- 
+CREATE TRIGGER standing_planned_removed after delete on planned_work begin
+    update standing set planned_for = (select min(p.planned_for) from planned_work p where p.unit_id = old.unit_id and p.ended_as is null)
+    where unit_id = old.unit_id;
+end;
+-- 
+CREATE INDEX visit_round_by_day on visit_round (for_day);
+-- 
+CREATE INDEX visit_round_stop_by_unit on visit_round_stop (unit_id);
 -- 
 CREATE INDEX standing_by_method on standing (judged_by, unit_id);
 -- 
@@ -585,6 +645,24 @@ begin insert into journal (at_ms, who, person_id, way, about, about_id, unit_id,
 values (coalesce((select at_ms from acting), cast(strftime('%s', 'now') as integer) * 1000),
 coalesce((select who from acting), 'somebody'), (select person_id from acting),
 coalesce((select way from acting), 'outside of Longsummer'), 'depot', old.name, null, 'removed', (select json_group_object(k, v) from (select 'name' as k, old.name as v union all select 'altitude_m' as k, old.altitude_m as v union all select 'time_zone' as k, old.time_zone as v union all select 'climate' as k, old.climate as v)), null); end;
+-- 
+CREATE TRIGGER journal_file_form_added after insert on file_form
+begin insert into journal (at_ms, who, person_id, way, about, about_id, unit_id, event, before_json, after_json)
+values (coalesce((select at_ms from acting), cast(strftime('%s', 'now') as integer) * 1000),
+coalesce((select who from acting), 'somebody'), (select person_id from acting),
+coalesce((select way from acting), 'outside of Longsummer'), 'file_form', new.header, null, 'added', null, null); end;
+-- 
+CREATE TRIGGER journal_file_form_changed after update on file_form when old.header is not new.header or old.columns is not new.columns or old.answers is not new.answers or old.said_by is not new.said_by
+begin insert into journal (at_ms, who, person_id, way, about, about_id, unit_id, event, before_json, after_json)
+values (coalesce((select at_ms from acting), cast(strftime('%s', 'now') as integer) * 1000),
+coalesce((select who from acting), 'somebody'), (select person_id from acting),
+coalesce((select way from acting), 'outside of Longsummer'), 'file_form', old.header, null, 'changed', (select json_group_object(k, v) from (select 'header' as k, old.header as v where old.header is not new.header union all select 'columns' as k, old.columns as v where old.columns is not new.columns union all select 'answers' as k, old.answers as v where old.answers is not new.answers union all select 'said_by' as k, old.said_by as v where old.said_by is not new.said_by)), (select json_group_object(k, v) from (select 'header' as k, new.header as v where old.header is not new.header union all select 'columns' as k, new.columns as v where old.columns is not new.columns union all select 'answers' as k, new.answers as v where old.answers is not new.answers union all select 'said_by' as k, new.said_by as v where old.said_by is not new.said_by))); end;
+-- 
+CREATE TRIGGER journal_file_form_removed after delete on file_form
+begin insert into journal (at_ms, who, person_id, way, about, about_id, unit_id, event, before_json, after_json)
+values (coalesce((select at_ms from acting), cast(strftime('%s', 'now') as integer) * 1000),
+coalesce((select who from acting), 'somebody'), (select person_id from acting),
+coalesce((select way from acting), 'outside of Longsummer'), 'file_form', old.header, null, 'removed', (select json_group_object(k, v) from (select 'header' as k, old.header as v union all select 'columns' as k, old.columns as v union all select 'answers' as k, old.answers as v union all select 'said_by' as k, old.said_by as v)), null); end;
 -- 
 CREATE TRIGGER journal_person_added after insert on person
 begin insert into journal (at_ms, who, person_id, way, about, about_id, unit_id, event, before_json, after_json)
@@ -730,6 +808,24 @@ values (coalesce((select at_ms from acting), cast(strftime('%s', 'now') as integ
 coalesce((select who from acting), 'somebody'), (select person_id from acting),
 coalesce((select way from acting), 'outside of Longsummer'), 'sheet_link', old.id, old.unit_id, 'removed', (select json_group_object(k, v) from (select 'id' as k, old.id as v union all select 'secret_hash' as k, '(secret)' as v union all select 'unit_id' as k, old.unit_id as v union all select 'made_by' as k, old.made_by as v union all select 'made_at_ms' as k, old.made_at_ms as v union all select 'ends_at_ms' as k, old.ends_at_ms as v union all select 'withdrawn_at_ms' as k, old.withdrawn_at_ms as v)), null); end;
 -- 
+CREATE TRIGGER journal_stand_added after insert on stand
+begin insert into journal (at_ms, who, person_id, way, about, about_id, unit_id, event, before_json, after_json)
+values (coalesce((select at_ms from acting), cast(strftime('%s', 'now') as integer) * 1000),
+coalesce((select who from acting), 'somebody'), (select person_id from acting),
+coalesce((select way from acting), 'outside of Longsummer'), 'stand', new.unit_id, new.unit_id, 'added', null, null); end;
+-- 
+CREATE TRIGGER journal_stand_changed after update on stand when old.unit_id is not new.unit_id or old.stand_row is not new.stand_row or old.stand_place is not new.stand_place
+begin insert into journal (at_ms, who, person_id, way, about, about_id, unit_id, event, before_json, after_json)
+values (coalesce((select at_ms from acting), cast(strftime('%s', 'now') as integer) * 1000),
+coalesce((select who from acting), 'somebody'), (select person_id from acting),
+coalesce((select way from acting), 'outside of Longsummer'), 'stand', old.unit_id, old.unit_id, 'changed', (select json_group_object(k, v) from (select 'unit_id' as k, old.unit_id as v where old.unit_id is not new.unit_id union all select 'stand_row' as k, old.stand_row as v where old.stand_row is not new.stand_row union all select 'stand_place' as k, old.stand_place as v where old.stand_place is not new.stand_place)), (select json_group_object(k, v) from (select 'unit_id' as k, new.unit_id as v where old.unit_id is not new.unit_id union all select 'stand_row' as k, new.stand_row as v where old.stand_row is not new.stand_row union all select 'stand_place' as k, new.stand_place as v where old.stand_place is not new.stand_place))); end;
+-- 
+CREATE TRIGGER journal_stand_removed after delete on stand
+begin insert into journal (at_ms, who, person_id, way, about, about_id, unit_id, event, before_json, after_json)
+values (coalesce((select at_ms from acting), cast(strftime('%s', 'now') as integer) * 1000),
+coalesce((select who from acting), 'somebody'), (select person_id from acting),
+coalesce((select way from acting), 'outside of Longsummer'), 'stand', old.unit_id, old.unit_id, 'removed', (select json_group_object(k, v) from (select 'unit_id' as k, old.unit_id as v union all select 'stand_row' as k, old.stand_row as v union all select 'stand_place' as k, old.stand_place as v)), null); end;
+-- 
 CREATE TRIGGER journal_technician_added after insert on technician
 begin insert into journal (at_ms, who, person_id, way, about, about_id, unit_id, event, before_json, after_json)
 values (coalesce((select at_ms from acting), cast(strftime('%s', 'now') as integer) * 1000),
@@ -765,4 +861,40 @@ begin insert into journal (at_ms, who, person_id, way, about, about_id, unit_id,
 values (coalesce((select at_ms from acting), cast(strftime('%s', 'now') as integer) * 1000),
 coalesce((select who from acting), 'somebody'), (select person_id from acting),
 coalesce((select way from acting), 'outside of Longsummer'), 'unit', old.id, old.id, 'removed', (select json_group_object(k, v) from (select 'id' as k, old.id as v union all select 'label' as k, old.label as v union all select 'depot' as k, old.depot as v union all select 'nominal_capacity_w' as k, old.nominal_capacity_w as v union all select 'refrigerant' as k, old.refrigerant as v union all select 'rated_amps_a' as k, old.rated_amps_a as v union all select 'rated_amps_kind' as k, old.rated_amps_kind as v union all select 'rated_volts_v' as k, old.rated_volts_v as v union all select 'variable_speed' as k, old.variable_speed as v union all select 'soft_starter' as k, old.soft_starter as v union all select 'capacitor_label_uf' as k, old.capacitor_label_uf as v union all select 'air_delivery' as k, old.air_delivery as v union all select 'installed_on' as k, old.installed_on as v union all select 'altitude_m' as k, old.altitude_m as v union all select 'make' as k, old.make as v union all select 'model' as k, old.model as v union all select 'serial' as k, old.serial as v union all select 'serial_key' as k, old.serial_key as v union all select 'vehicle' as k, old.vehicle as v union all select 'roof_position' as k, old.roof_position as v union all select 'owner' as k, old.owner as v union all select 'warranty_until' as k, old.warranty_until as v union all select 'duty' as k, old.duty as v)), null); end;
+-- 
+CREATE TRIGGER journal_visit_round_added after insert on visit_round
+begin insert into journal (at_ms, who, person_id, way, about, about_id, unit_id, event, before_json, after_json)
+values (coalesce((select at_ms from acting), cast(strftime('%s', 'now') as integer) * 1000),
+coalesce((select who from acting), 'somebody'), (select person_id from acting),
+coalesce((select way from acting), 'outside of Longsummer'), 'visit_round', new.id, null, 'added', null, null); end;
+-- 
+CREATE TRIGGER journal_visit_round_changed after update on visit_round when old.id is not new.id or old.title is not new.title or old.for_day is not new.for_day or old.made_by is not new.made_by or old.made_at_ms is not new.made_at_ms
+begin insert into journal (at_ms, who, person_id, way, about, about_id, unit_id, event, before_json, after_json)
+values (coalesce((select at_ms from acting), cast(strftime('%s', 'now') as integer) * 1000),
+coalesce((select who from acting), 'somebody'), (select person_id from acting),
+coalesce((select way from acting), 'outside of Longsummer'), 'visit_round', old.id, null, 'changed', (select json_group_object(k, v) from (select 'id' as k, old.id as v where old.id is not new.id union all select 'title' as k, old.title as v where old.title is not new.title union all select 'for_day' as k, old.for_day as v where old.for_day is not new.for_day union all select 'made_by' as k, old.made_by as v where old.made_by is not new.made_by union all select 'made_at_ms' as k, old.made_at_ms as v where old.made_at_ms is not new.made_at_ms)), (select json_group_object(k, v) from (select 'id' as k, new.id as v where old.id is not new.id union all select 'title' as k, new.title as v where old.title is not new.title union all select 'for_day' as k, new.for_day as v where old.for_day is not new.for_day union all select 'made_by' as k, new.made_by as v where old.made_by is not new.made_by union all select 'made_at_ms' as k, new.made_at_ms as v where old.made_at_ms is not new.made_at_ms))); end;
+-- 
+CREATE TRIGGER journal_visit_round_removed after delete on visit_round
+begin insert into journal (at_ms, who, person_id, way, about, about_id, unit_id, event, before_json, after_json)
+values (coalesce((select at_ms from acting), cast(strftime('%s', 'now') as integer) * 1000),
+coalesce((select who from acting), 'somebody'), (select person_id from acting),
+coalesce((select way from acting), 'outside of Longsummer'), 'visit_round', old.id, null, 'removed', (select json_group_object(k, v) from (select 'id' as k, old.id as v union all select 'title' as k, old.title as v union all select 'for_day' as k, old.for_day as v union all select 'made_by' as k, old.made_by as v union all select 'made_at_ms' as k, old.made_at_ms as v)), null); end;
+-- 
+CREATE TRIGGER journal_visit_round_stop_added after insert on visit_round_stop
+begin insert into journal (at_ms, who, person_id, way, about, about_id, unit_id, event, before_json, after_json)
+values (coalesce((select at_ms from acting), cast(strftime('%s', 'now') as integer) * 1000),
+coalesce((select who from acting), 'somebody'), (select person_id from acting),
+coalesce((select way from acting), 'outside of Longsummer'), 'visit_round_stop', new.round_id || '/' || new.unit_id, new.unit_id, 'added', null, null); end;
+-- 
+CREATE TRIGGER journal_visit_round_stop_changed after update on visit_round_stop when old.round_id is not new.round_id or old.unit_id is not new.unit_id or old.position is not new.position or old.visit_id is not new.visit_id
+begin insert into journal (at_ms, who, person_id, way, about, about_id, unit_id, event, before_json, after_json)
+values (coalesce((select at_ms from acting), cast(strftime('%s', 'now') as integer) * 1000),
+coalesce((select who from acting), 'somebody'), (select person_id from acting),
+coalesce((select way from acting), 'outside of Longsummer'), 'visit_round_stop', old.round_id || '/' || old.unit_id, old.unit_id, 'changed', (select json_group_object(k, v) from (select 'round_id' as k, old.round_id as v where old.round_id is not new.round_id union all select 'unit_id' as k, old.unit_id as v where old.unit_id is not new.unit_id union all select 'position' as k, old.position as v where old.position is not new.position union all select 'visit_id' as k, old.visit_id as v where old.visit_id is not new.visit_id)), (select json_group_object(k, v) from (select 'round_id' as k, new.round_id as v where old.round_id is not new.round_id union all select 'unit_id' as k, new.unit_id as v where old.unit_id is not new.unit_id union all select 'position' as k, new.position as v where old.position is not new.position union all select 'visit_id' as k, new.visit_id as v where old.visit_id is not new.visit_id))); end;
+-- 
+CREATE TRIGGER journal_visit_round_stop_removed after delete on visit_round_stop
+begin insert into journal (at_ms, who, person_id, way, about, about_id, unit_id, event, before_json, after_json)
+values (coalesce((select at_ms from acting), cast(strftime('%s', 'now') as integer) * 1000),
+coalesce((select who from acting), 'somebody'), (select person_id from acting),
+coalesce((select way from acting), 'outside of Longsummer'), 'visit_round_stop', old.round_id || '/' || old.unit_id, old.unit_id, 'removed', (select json_group_object(k, v) from (select 'round_id' as k, old.round_id as v union all select 'unit_id' as k, old.unit_id as v union all select 'position' as k, old.position as v union all select 'visit_id' as k, old.visit_id as v)), null); end;
 -- 

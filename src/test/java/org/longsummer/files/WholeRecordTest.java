@@ -134,8 +134,8 @@ class WholeRecordTest {
         try (Store first = Store.open(directory.resolve("first"), CLOCK); Store second = Store.open(directory.resolve("second"), CLOCK)) {
             fill(first);
             Map<String, String> out = files(first, "out");
-            assertEquals(Set.of("business.csv", "business_logo", "depots.csv", "photos.csv", "photos/p1", "technicians.csv", "unit_changes.csv",
-                    "units.csv", "visits.csv"), out.keySet());
+            assertEquals(Set.of("business.csv", "business_logo", "depots.csv", "photos.csv", "photos/p1", "prices.csv", "quotes.csv",
+                    "technicians.csv", "unit_changes.csv", "units.csv", "visits.csv", "work.csv"), out.keySet());
             Findings findings = new Findings();
             Intake.Report report = WholeRecord.read(second, directory.resolve("out"), findings, Progress.SILENT);
             assertEquals(List.of(), findings.remarks());
