@@ -15,7 +15,7 @@ let planId = newId();
 
 const query = () => (unitId ? { unit: unitId } : { depot: asked.get('depot') ?? '' });
 const cell = (content, style) => element('td', { class: style }, content);
-const give = money => (money.minor < 0 ? `${money.text.replace('-', '')} more than it saves` : money.text);
+const give = ({ saves, spread }) => (saves.minor < 0 ? `costs ${saves.text.replace('-', '')} ± ${spread.text} more than it saves` : `saves ${saves.text} ± ${spread.text}`);
 
 async function end(plan, how) {
   if (how === 'drop' && !confirm(`Take “${plan.work_text}” for ${plan.label} off the plan?`)) return;
@@ -29,17 +29,17 @@ async function end(plan, how) {
 }
 
 const planRow = plan => element('tr', {}, element('th', { scope: 'row' }, element('a', { href: `../unit/?unit=${part(plan.unit_id)}` }, named(plan.label))),
-  cell(named(plan.depot)), cell([plan.work_text, plan.note ? element('div', { class: 'quiet' }, named(plan.note)) : '']), cell(dayText(plan.planned_for)),
-  cell([plan.costs.text, plan.price ? '' : element('div', { class: 'quiet' }, 'by the list')], 'money'), cell(`${give(plan.saves)} ± ${plan.spread.text}`, 'money'),
+  cell(named(plan.depot)), cell([plan.work_text, plan.note ? element('div', { class: 'quiet' }, named(plan.note)) : '']), cell(dayText(plan.planned_for), 'day'),
+  cell([plan.costs.text, plan.price ? '' : element('div', { class: 'quiet' }, 'by the list')], 'money'), cell(give(plan)),
   cell(element('div', { class: 'buttons' }, element('button', { type: 'button', onclick: () => end(plan, 'done') }, 'Done'),
     element('button', { type: 'button', onclick: () => end(plan, 'drop') }, 'Drop'))));
 
 function showList({ plans, depots }) {
   fill(byId('list'), plans.length ? element('div', { class: 'scroll', tabindex: '0', role: 'region', 'aria-labelledby': 'list-title' }, element('table', { class: 'plans' },
-    element('thead', {}, element('tr', {}, ['Unit', 'Depot', 'Work', 'By', 'Costs', 'Expected to save', ''].map(text => element(text ? 'th' : 'td', { scope: text ? 'col' : undefined }, text)))),
+    element('thead', {}, element('tr', {}, ['Unit', 'Depot', 'Work', 'By', 'Costs', 'Expected, against leaving it alone', ''].map(text => element(text ? 'th' : 'td', { scope: text ? 'col' : undefined }, text)))),
     element('tbody', {}, plans.map(planRow)))) : element('p', {}, 'Nothing is planned here. Plan work from a unit’s page or its weighing.'));
   fill(byId('sums'), depots.map(sum => element('p', {}, element('strong', {}, named(sum.depot || 'Without a depot')),
-    `: ${sum.plans === 1 ? '1 plan' : `${sum.plans} plans`} for ${sum.costs.text}; against leaving all alone expected to save ${give(sum.saves)} ± ${sum.spread.text} beyond that.`)),
+    `: ${sum.plans === 1 ? '1 plan' : `${sum.plans} plans`} for ${sum.costs.text}; against leaving all alone it is expected that the plan ${give(sum)}.`)),
   plans.length ? element('p', { class: 'quiet small' }, 'Savings are over the time that the price list looks ahead, after the price. ± is the spread, one standard deviation over what may be wrong; units are taken to have nothing to do with each other.') : '');
 }
 

@@ -1,7 +1,7 @@
 // The price list of the fleet, of a depot or of a unit.
 
 import { byId, element, fill, named } from '../shared/dom.js';
-import { get, part, post, sendBytes } from '../shared/api.js';
+import { get, part, sendBytes } from '../shared/api.js';
 import { onSubmit, texts } from '../shared/form.js';
 import { layFrame, sayFailure } from '../shared/frame.js';
 import { inDecimals } from '../shared/numbers.js';
@@ -73,7 +73,7 @@ document.querySelectorAll('input[name=length]').forEach(box => box.addEventListe
   for (const [key, text] of Object.entries(typed)) form.elements[key].value = text;
 }));
 onSubmit(form, byId('problems'), async boxes => {
-  show(await post(address('prices'), { boxes: changed(boxes) }));
+  show(await sendBytes('prices', query, new Blob([JSON.stringify({ boxes: changed(boxes) })], { type: 'application/json' })));
   byId('done').textContent = 'Kept.';
 });
 get('prices', query).then(show).then(showScopes).catch(refusal => sayFailure(byId('failure'), refusal));

@@ -37,13 +37,13 @@ final class Works {
         }
     }
 
-    /** Cleaning: the filter alone, or a call for every coil that is worth it, whichever is cheaper. */
+    /** Cleaning: the filter alone, or a call for every coil that is worth it, whichever is cheaper; where neither pays, the one for what is suspected. */
     Bundle cleaning() {
         Remedy coil = first(List.of(Remedy.CONDENSER_COIL, Remedy.EVAPORATOR_COIL));
         Bundle filter = bundle(Option.CLEAN, List.of(Remedy.FILTER));
         Bundle coils = bundle(Option.CLEAN, around(coil, true));
-        boolean anyGains = net[Remedy.FILTER.ordinal()] > 0 || net[coil.ordinal()] > 0;
-        boolean filterFirst = anyGains ? filter.expected() <= coils.expected()
+        boolean anyPays = filter.expected() < keeping || coils.expected() < keeping;
+        boolean filterFirst = anyPays ? filter.expected() <= coils.expected()
                 : suspected[Remedy.FILTER.ordinal()] >= suspected[coil.ordinal()];
         return filterFirst ? filter : coils;
     }
