@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
 import java.io.IOException;
@@ -26,6 +27,7 @@ class HandoverInBrowserTest {
 
     @BeforeEach
     void start() {
+        PlaywrightAssertions.setDefaultAssertionTimeout(60_000);
         server = new RunningServer(new TurningClock("2026-08-20T18:00:00Z"));
     }
 
