@@ -72,9 +72,18 @@ const ENDS = {
 
 const answer = files => watch(post(address('answers'), { files }));
 
-/** Shows how far the files have come until somebody has to say something. */
+const setPresses = disabled => work.querySelectorAll('button').forEach(press => { press.disabled = disabled; });
+
+/** A look that did not come through is followed by another; the work goes on meanwhile. */
+const lookAgain = view => get(address()).catch(refusal => {
+  if (refusal.status) throw refusal;
+  return view;
+});
+
+/** Shows how far the files have come until somebody has to say something. What was answered stays when it could not be sent. */
 async function watch(asked) {
   fill(byId('problems'));
+  setPresses(true);
   try {
     let view = await asked;
     handover = view.handover;
@@ -82,12 +91,13 @@ async function watch(asked) {
     while (!ENDS[view.state]) {
       sayProgress(view);
       await pause();
-      view = await get(address());
+      view = await lookAgain(view);
     }
     ENDS[view.state](view);
     work.querySelector('h2')?.focus();
   } catch (refusal) {
-    startAgain('');
+    setPresses(false);
+    if (!handover || refusal.status === 404) startAgain('');
     sayProblems(refusal);
   }
 }

@@ -59,7 +59,7 @@ function showFile(file, place) {
   const asked = file.questions.filter(question => question.key !== 'columns');
   const columns = file.questions.find(question => question.key === 'columns');
   return element('section', { class: 'card' }, element('h3', {}, fileWords(file)), manner(file), asked.map(question => ask(file, place, question)),
-    columns ? element('p', { class: 'question' }, columns.words) : '', mapping(file, place, Boolean(columns)));
+    columns?.words.includes('missing') ? element('p', { class: 'question' }, columns.words) : '', mapping(file, place, Boolean(columns)));
 }
 
 /** Answers of a form, file by file; what was left open stays open. */

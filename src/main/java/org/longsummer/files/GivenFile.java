@@ -24,6 +24,7 @@ final class GivenFile {
     private final Path workplace;
     private final Function<String, Optional<ZoneId>> zones;
     private final Findings findings;
+    private final Progress progress;
     private final List<String> header = new ArrayList<>();
     private final List<String> examples = new ArrayList<>();
     private final List<Question> questions = new ArrayList<>();
@@ -34,11 +35,12 @@ final class GivenFile {
      * @param zones the time zone of a unit's depot
      * @param findings receives what is wrong with the file as a whole and with rows that cannot be told apart into cells
      */
-    GivenFile(Path file, Path workplace, Function<String, Optional<ZoneId>> zones, Findings findings) {
+    GivenFile(Path file, Path workplace, Function<String, Optional<ZoneId>> zones, Findings findings, Progress progress) {
         this.file = file;
         this.workplace = workplace;
         this.zones = zones;
         this.findings = findings;
+        this.progress = progress;
     }
 
     /**
@@ -70,7 +72,7 @@ final class GivenFile {
 
     /** What a file holds, found out from its top alone; nothing is asked. */
     static Optional<FileKind> kind(Path file, Answers answers) throws IOException {
-        GivenFile given = new GivenFile(file, file, unit -> Optional.empty(), new Findings());
+        GivenFile given = new GivenFile(file, file, unit -> Optional.empty(), new Findings(), Progress.SILENT);
         return TextCheck.foreign(file).isPresent() || given.top(TextForm.of(file, Optional.empty())).isPresent() ? Optional.empty() : given.kind(answers);
     }
 
@@ -80,6 +82,7 @@ final class GivenFile {
         Optional<Problem> broken = rows.read((number, cells) -> {
             if (number > rows.headerRow()) {
                 survey.row(number, cells);
+                progress.step("rows looked through");
             }
             return true;
         });
@@ -120,6 +123,7 @@ final class GivenFile {
         Rewriting rewriting = new Rewriting(columns, interview.form(), interview.zone(), zones);
         try (Rewriting.Out out = rewriting.into(ours)) {
             rows.read((number, cells) -> {
+                progress.step("rows put into our form");
                 if (number == rows.headerRow()) {
                     out.header();
                 } else if (Survey.isEmpty(cells) || survey.fault(cells).isPresent()) {

@@ -78,9 +78,7 @@ public final class Handover {
 
     private Understood understand(int place, Answers answers, Zones zones, Progress progress) throws IOException {
         Findings findings = new Findings(this::note);
-        Understood file = new GivenFile(files.get(place), workplace, zones::of, findings).understand(answers, this::remembered);
-        progress.step("files looked through");
-        return file;
+        return new GivenFile(files.get(place), workplace, zones::of, findings, progress).understand(answers, this::remembered);
     }
 
     private void note(Problem problem) {

@@ -15,7 +15,7 @@ public final class Stoppable implements Progress {
         private static final long serialVersionUID = 1L;
 
         Stopped() {
-            super("stopped; nothing was changed");
+            super("Stopped; nothing was changed.");
         }
     }
 

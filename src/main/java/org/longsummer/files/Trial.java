@@ -3,8 +3,10 @@ package org.longsummer.files;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -29,6 +31,8 @@ final class Trial {
     private final List<Problem> pending = new ArrayList<>();
     private final Findings findings = new Findings(this::note);
     private final Set<String> newUnits = new HashSet<>();
+    private final Map<String, Boolean> seen = new HashMap<>();
+    private boolean hasVisits;
     private boolean unitsAreSound = true;
 
     /** @param outcomes told of each row in the order of the files */
@@ -43,13 +47,14 @@ final class Trial {
 
     /** @return remarks that hinder nothing */
     List<String> run() throws IOException {
+        hasVisits = store.visits().count() > 0;
         boolean isEmpty = store.units().count() == 0;
         if (files.of(FileKind.UNITS).isPresent()) {
             Path file = files.of(FileKind.UNITS).get();
             UnitsFile.readRows(file, id -> isEmpty ? Optional.empty() : Import.seen(store, reach, id), findings, (unit, row) -> unit(name(file), unit, row));
             refusePending();
         }
-        Predicate<String> isKnown = id -> newUnits.contains(id) || !unitsAreSound || Import.seen(store, reach, id).isPresent();
+        Predicate<String> isKnown = id -> newUnits.contains(id) || !unitsAreSound || seen.computeIfAbsent(id, each -> Import.seen(store, reach, each).isPresent());
         SmallFiles.read(store, reach, files, isKnown, by, findings, new Small());
         refusePending();
         if (files.of(FileKind.VISITS).isPresent()) {
@@ -102,7 +107,7 @@ final class Trial {
 
     private void visit(String file, Entry given, long row) {
         Entry entry = given.toMilliseconds();
-        Optional<RecordedVisit> known = store.visits().find(entry.visit().id());
+        Optional<RecordedVisit> known = hasVisits ? store.visits().find(entry.visit().id()) : Optional.empty();
         if (known.isPresent() && !known.get().entry().hasSameContentAs(entry)) {
             findings.add(new Problem(file, row, "visit_id", entry.visit().id(), Import.TAKEN));
             return;

@@ -1,5 +1,6 @@
 package org.longsummer.store;
 
+import java.util.Arrays;
 import java.util.Optional;
 
 /**
@@ -14,6 +15,14 @@ import java.util.Optional;
 public record Business(String name, String address, String telephone, String licenceNumber, Optional<Picture> logo) {
     /** Nobody said anything. */
     public static final Business UNKNOWN = new Business("", "", "", "", Optional.empty());
+
+    /** Whether it says the same, byte for byte of its picture. */
+    boolean isSameAs(Business other) {
+        return new Business(name, address, telephone, licenceNumber, Optional.empty())
+                .equals(new Business(other.name, other.address, other.telephone, other.licenceNumber, Optional.empty()))
+                && logo.map(Picture::contentType).equals(other.logo.map(Picture::contentType))
+                && Arrays.equals(logo.map(Picture::bytes).orElse(null), other.logo.map(Picture::bytes).orElse(null));
+    }
 
     /**
      * A picture.

@@ -138,11 +138,15 @@ public final class Intake {
     }
 
     public void toolkit(Toolkit toolkit) {
-        Technicians.save(handle, toolkit);
+        if (!Technicians.named(handle, toolkit.technician()).equals(Optional.of(toolkit))) {
+            Technicians.save(handle, toolkit);
+        }
     }
 
     public void business(Business business) {
-        TheBusiness.write(handle, business);
+        if (!TheBusiness.read(handle).isSameAs(business)) {
+            TheBusiness.write(handle, business);
+        }
     }
 
     /** A photo; its visit is handed over before it. */

@@ -37,8 +37,11 @@ public final class Technicians {
     }
 
     public Optional<Toolkit> named(String name) {
-        return reader.withHandle(handle -> handle.createQuery("select " + COLUMNS + " from technician where name = :name")
-                .bind("name", name).map(Technicians::read).findOne());
+        return reader.withHandle(handle -> named(handle, name));
+    }
+
+    static Optional<Toolkit> named(Handle handle, String name) {
+        return handle.createQuery("select " + COLUMNS + " from technician where name = :name").bind("name", name).map(Technicians::read).findOne();
     }
 
     /** The uncertainties of a technician's instruments; the defaults where nobody said which they are. */

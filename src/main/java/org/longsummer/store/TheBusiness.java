@@ -15,11 +15,15 @@ public final class TheBusiness {
     }
 
     public Business read() {
-        return reader.withHandle(handle -> handle.createQuery("select name, address, telephone, licence_number, logo_type, logo from business")
+        return reader.withHandle(TheBusiness::read);
+    }
+
+    static Business read(Handle handle) {
+        return handle.createQuery("select name, address, telephone, licence_number, logo_type, logo from business")
                 .map((row, context) -> new Business(row.getString("name"), row.getString("address"), row.getString("telephone"),
                         row.getString("licence_number"),
                         Column.text(row, "logo_type").isPresent() ? java.util.Optional.of(new Picture(row.getString("logo_type"), row.getBytes("logo")))
-                                : java.util.Optional.empty())).findOne().orElse(Business.UNKNOWN));
+                                : java.util.Optional.empty())).findOne().orElse(Business.UNKNOWN);
     }
 
     public void write(Business business) {

@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ThreadFactory;
+import java.util.concurrent.TimeUnit;
 import org.longsummer.access.Secret;
 import org.longsummer.files.Answers;
 import org.longsummer.store.Store;
@@ -25,6 +26,8 @@ import org.longsummer.wire.Problem;
  */
 final class HandoverApi implements AutoCloseable {
     private static final Duration LONGEST_WAIT = Duration.ofHours(2);
+    /** So long may what was stopped take to undo itself before the record is closed. */
+    private static final int LONGEST_GOODBYE_SECONDS = 20;
     private static final int MOST = 20;
     private static final int MOST_FILES = 10;
 
@@ -109,9 +112,18 @@ final class HandoverApi implements AutoCloseable {
     }
 
     @Override
-    public synchronized void close() {
-        works.values().forEach(HandoverWork::stop);
+    public void close() {
+        synchronized (this) {
+            works.values().forEach(HandoverWork::stop);
+        }
         worker.shutdown();
+        try {
+            if (!worker.awaitTermination(LONGEST_GOODBYE_SECONDS, TimeUnit.SECONDS)) {
+                worker.shutdownNow();
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
     }
 
     /** Where the files of one handover lie. */

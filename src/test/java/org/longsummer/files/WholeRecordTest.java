@@ -40,10 +40,13 @@ import org.longsummer.chain.visit.ReadingsBuilder;
 import org.longsummer.chain.visit.Unit;
 import org.longsummer.chain.visit.Visit;
 import org.longsummer.chain.visit.Work;
+import org.longsummer.chain.weighing.PriceKey;
+import org.longsummer.chain.weighing.Quote;
 import org.longsummer.quantity.Altitude;
 import org.longsummer.quantity.Capacitance;
 import org.longsummer.quantity.CoolingCapacity;
 import org.longsummer.quantity.Current;
+import org.longsummer.quantity.Money;
 import org.longsummer.quantity.RelativeHumidity;
 import org.longsummer.quantity.Temperature;
 import org.longsummer.quantity.TemperatureDifference;
@@ -57,6 +60,9 @@ import org.longsummer.store.Fleet.Place;
 import org.longsummer.store.FleetUnit;
 import org.longsummer.store.Intake;
 import org.longsummer.store.Photo;
+import org.longsummer.store.PlannedWork;
+import org.longsummer.store.PriceScope;
+import org.longsummer.store.Quotes;
 import org.longsummer.store.Store;
 import org.longsummer.store.Toolkit;
 import org.longsummer.store.Typed;
@@ -112,6 +118,16 @@ class WholeRecordTest {
         InstrumentKind kitchen = InstrumentKind.KITCHEN_THERMOMETER;
         store.technicians().save(new Toolkit("Ines 内田", kitchen, kitchen, InstrumentKind.DIAL_HYGROMETER, InstrumentKind.CLAMP_METER,
                 InstrumentKind.MULTIMETER, visit("x", "x", "2031-06-10T14:00:00Z", "1", Optional.empty()).visit().instruments()));
+        store.prices().chooseCurrency("EUR");
+        store.prices().change(PriceScope.depot("Ferrow Flats"), Map.of(PriceKey.SHOP_RATE, Optional.of(155.5)));
+        store.prices().change(PriceScope.unit("u1"), Map.of(PriceKey.NIGHT_PRICE, Optional.of(80.0)));
+        store.plans().add(new PlannedWork("plan-1", "u1", List.of(Work.CONDENSER_COIL, Work.FILTER), LocalDate.of(2031, 7, 1),
+                Optional.of(new Money(12_050, "EUR")), "=before, \"the\" heat", "Ines 内田", Instant.parse("2031-06-20T15:00:00.123Z"), Optional.empty()));
+        store.plans().add(new PlannedWork("plan-2", "u3", List.of(Work.CAPACITOR), LocalDate.of(2031, 7, 2), Optional.empty(), "", "otto",
+                Instant.parse("2031-06-20T15:00:00.123Z"), Optional.empty()));
+        store.plans().end("plan-2", PlannedWork.As.DONE, "otto");
+        store.quotes().take("u1", new Quotes.InHand(new Quote(Work.UNIT_REPLACED, new Money(190_000, "EUR")), "Mill & Söhne",
+                Optional.of(LocalDate.of(2031, 6, 19))));
         store.business().write(new Business("Ferrow Cooling", "12 Mill Lane\nFerrow", "555 0100", "R-4711",
                 Optional.of(new Business.Picture("image/jpeg", JPEG))));
     }
@@ -134,8 +150,8 @@ class WholeRecordTest {
         try (Store first = Store.open(directory.resolve("first"), CLOCK); Store second = Store.open(directory.resolve("second"), CLOCK)) {
             fill(first);
             Map<String, String> out = files(first, "out");
-            assertEquals(Set.of("business.csv", "business_logo", "depots.csv", "photos.csv", "photos/p1", "prices.csv", "quotes.csv",
-                    "technicians.csv", "unit_changes.csv", "units.csv", "visits.csv", "work.csv"), out.keySet());
+            assertEquals(Set.of("business.csv", "business_logo", "depots.csv", "photos.csv", "photos/p1", "prices.csv", "quotes.csv", "technicians.csv",
+                    "unit_changes.csv", "units.csv", "visits.csv", "work.csv"), out.keySet());
             Findings findings = new Findings();
             Intake.Report report = WholeRecord.read(second, directory.resolve("out"), findings, Progress.SILENT);
             assertEquals(List.of(), findings.remarks());
@@ -153,6 +169,9 @@ class WholeRecordTest {
             Intake.Report report = WholeRecord.read(store, directory.resolve("out"), new Findings(), Progress.SILENT);
             assertEquals(new Intake.Report(0, 0, 0, 5, List.of()), report);
             assertEquals(before, files(store, "after"));
+            int journal = store.journal().count();
+            WholeRecord.read(store, directory.resolve("out"), new Findings(), Progress.SILENT);
+            assertEquals(journal, store.journal().count(), "the journal has no new line");
         }
     }
 

@@ -4,6 +4,8 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
 import java.io.IOException;
@@ -25,6 +27,7 @@ class HandoverInBrowserTest {
 
     @BeforeEach
     void start() {
+        PlaywrightAssertions.setDefaultAssertionTimeout(60_000);
         server = new RunningServer(new TurningClock("2026-08-20T18:00:00Z"));
     }
 
@@ -88,19 +91,16 @@ class HandoverInBrowserTest {
     }
 
     private static void answerAll(Visitor visitor) {
-        for (int round = 0; round < 3 && visitor.at("#questions button.main").count() > 0; round++) {
+        while (visitor.at("#trial").count() == 0) {
             for (String answer : List.of("day_first", "point", "windows-1252")) {
-                var choice = visitor.at("#questions input[value=" + answer + "]");
-                for (int i = 0; i < choice.count(); i++) {
-                    choice.nth(i).check();
-                }
+                visitor.page.evaluate("answer => document.querySelectorAll(`#questions input[value=${answer}]`).forEach(choice => choice.click())", answer);
             }
-            var zone = visitor.at("#questions select[name$='/zone']");
-            if (zone.count() > 0) {
-                zone.first().selectOption("America/Denver");
+            if (visitor.at("#questions select[name$='/zone']").count() > 0) {
+                visitor.at("#questions select[name$='/zone']").first().selectOption("America/Denver");
             }
+            visitor.page.evaluate("document.getElementById('questions').dataset.seen = 'yes'");
             visitor.tap(AriaRole.BUTTON, "Go on");
-            visitor.page.waitForCondition(() -> visitor.at("#trial").count() > 0 || visitor.at("#questions").count() > 0 && visitor.at("#progress").count() == 0);
+            visitor.page.waitForSelector("#trial, #questions:not([data-seen])", new Page.WaitForSelectorOptions().setTimeout(60_000));
         }
     }
 }
