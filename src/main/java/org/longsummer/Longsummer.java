@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.longsummer.files.FileRefused;
@@ -18,7 +19,7 @@ import picocli.CommandLine.ParameterException;
 /** The command line: reads settings, wires the parts, says in words what went wrong. */
 @Command(name = "longsummer", mixinStandardHelpOptions = true, versionProvider = Longsummer.Version.class,
         subcommands = {ServeCommand.class, ImportCommand.class, ExportCommand.class, BackupCommand.class, RestoreCommand.class,
-            CheckCommand.class, AssessCommand.class, PeopleCommand.class, DemoDataCommand.class},
+            CheckCommand.class, AssessCommand.class, PeopleCommand.class, SettingsCommand.class, DemoDataCommand.class},
         description = "What a roof air conditioner should read in today's weather, and what its history says.%n"
                 + "Without a command it serves the pages.%n",
         exitCodeListHeading = "%nExit codes:%n",
@@ -39,9 +40,25 @@ public final class Longsummer implements Callable<Integer> {
 
     /** Runs one command and returns its exit code. */
     static int run(String[] args, PrintWriter out, PrintWriter err) {
-        return new CommandLine(new Longsummer()).setOut(out).setErr(err).setCaseInsensitiveEnumValuesAllowed(true)
+        CommandLine command = commandLine().setOut(out).setErr(err);
+        try {
+            SettingSources sources = SettingSources.of(List.of(args), System.getenv());
+            Optional<String> misspelt = sources.misspelt(command);
+            if (misspelt.isPresent()) {
+                err.println(misspelt.get());
+                return command.getCommandSpec().exitCodeOnInvalidInput();
+            }
+            return command.setDefaultValueProvider(sources).execute(args);
+        } catch (IOException e) {
+            err.println("The file of settings: " + words(e));
+            return FAILED;
+        }
+    }
+
+    static CommandLine commandLine() {
+        return new CommandLine(new Longsummer()).setCaseInsensitiveEnumValuesAllowed(true)
                 .setParameterExceptionHandler(Longsummer::misunderstood)
-                .setExecutionExceptionHandler((failure, command, parsed) -> failed(failure, command)).execute(args);
+                .setExecutionExceptionHandler((failure, command, parsed) -> failed(failure, command));
     }
 
     @Override

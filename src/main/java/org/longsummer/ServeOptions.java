@@ -53,6 +53,10 @@ final class ServeOptions {
     @Option(names = "--trust-proxy", description = "a reverse proxy stands before this server: believe its X-Forwarded-For, -Proto and -Host")
     private boolean trustProxy;
 
+    @Option(names = SettingSources.FILE_OPTION, paramLabel = "FILE", description = "file of settings, such as port = 8115; else LONGSUMMER_SETTINGS "
+            + "names it. The command settings lists them all")
+    private Path settings;
+
     @Option(names = "--demo", description = "fill an empty record with an invented fleet")
     private boolean demo;
 
