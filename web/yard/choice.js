@@ -25,7 +25,7 @@ export function tickOf(row) {
     else ticked.delete(row.unit_id);
     changed();
   } });
-  return element('label', { class: 'tick no-print' }, box, element('span', { class: 'off-screen' }, `Choose ${row.label}`));
+  return element('label', { class: 'tick take no-print' }, box, element('span', { class: 'off-screen' }, `Choose ${row.label}`));
 }
 
 const rowBoxes = () => [...document.querySelectorAll('.tick input')];

@@ -53,6 +53,7 @@ public final class Store implements AutoCloseable {
     private final Quotes quotes;
     private final Plans plans;
     private final Rounds rounds;
+    private final Seasons seasons;
     private final Clock clock;
     private final Path file;
 
@@ -90,6 +91,7 @@ public final class Store implements AutoCloseable {
         quotes = new Quotes(reader, writer);
         plans = new Plans(reader, writer, clock);
         rounds = new Rounds(reader, writer);
+        seasons = new Seasons(reader);
     }
 
     /**
@@ -184,6 +186,10 @@ public final class Store implements AutoCloseable {
 
     public Quotes quotes() {
         return quotes;
+    }
+
+    public Seasons seasons() {
+        return seasons;
     }
 
     public Rounds rounds() {

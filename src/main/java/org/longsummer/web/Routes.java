@@ -56,11 +56,13 @@ final class Routes {
     }
 
     /** The manager's day: rounds and planned work. */
-    static void lay(RoutesConfig routes, RoundApi rounds, PlanApi plans) {
+    static void lay(RoutesConfig routes, RoundApi rounds, PlanApi plans, SeasonApi season) {
         routes.get("/api/rounds", rounds::list, SEE);
         routes.post("/api/rounds", rounds::make, VISIT);
         routes.get("/api/rounds/{round}", rounds::show, SEE);
         routes.post("/api/rounds/{round}/stands", rounds::stand, VISIT);
+        routes.get("/api/season", season::show, SEE);
+        routes.get("/api/season/history", season::history, SEE);
         routes.post("/api/planned-work", plans::plan, LOOK_AFTER);
     }
 
