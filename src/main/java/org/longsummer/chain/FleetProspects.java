@@ -1,7 +1,8 @@
 package org.longsummer.chain;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import org.longsummer.chain.outlook.FaultModel;
 import org.longsummer.chain.outlook.LifeCurve;
 import org.longsummer.chain.outlook.Outlooker;
@@ -10,40 +11,45 @@ import org.longsummer.chain.season.SeasonClock;
 import org.longsummer.chain.visit.Unit;
 import org.longsummer.chain.weighing.PriceList;
 import org.longsummer.chain.weighing.Weigher;
+import org.longsummer.quantity.Altitude;
 
-/** What lies ahead of the units of a fleet. What units at one altitude have in common is worked out once. For one thread. */
+/** What lies ahead of the units of a fleet. What those at one altitude and in one climate share is worked out once. For one thread. */
 public final class FleetProspects {
-    /** More altitudes than depots have; beyond them it begins anew rather than growing without end. */
-    private static final int MOST_ALTITUDES = 1000;
+    /** More places than depots are; beyond them it begins anew rather than growing without end. */
+    private static final int MOST_PLACES = 1000;
 
     private final LifeCurve life;
-    private final SeasonClock clock;
     private final Optional<PriceList> prices;
-    private final TreeMap<Double, AtAltitude> byAltitude = new TreeMap<>();
+    private final Map<Place, Ahead> byPlace = new LinkedHashMap<>();
 
     /**
      * @param life how long such units live
      * @param prices what work costs; empty when no advice is asked for
      */
-    public FleetProspects(LifeCurve life, SeasonClock clock, Optional<PriceList> prices) {
+    public FleetProspects(LifeCurve life, Optional<PriceList> prices) {
         this.life = life;
-        this.clock = clock;
         this.prices = prices;
     }
 
-    private record AtAltitude(Outlooker outlooker, Optional<Weigher> weigher) {}
+    private record Place(Altitude altitude, SeasonClock clock) {}
+
+    /** What units at one place have in common. */
+    record Ahead(Outlooker outlooker, Optional<Weigher> weigher) {}
 
     /** Of one unit, from its first verdict on. */
     public UnitProspects of(Unit unit) {
-        if (byAltitude.size() > MOST_ALTITUDES) {
-            byAltitude.clear();
-        }
-        AtAltitude common = byAltitude.computeIfAbsent(unit.altitude().metres(), metres -> at(unit));
-        return new UnitProspects(unit, common.outlooker, common.weigher);
+        return new UnitProspects(this, unit);
     }
 
-    private AtAltitude at(Unit unit) {
-        FaultModel faults = TypicalWeather.faultModel(unit.altitude());
-        return new AtAltitude(new Outlooker(faults, life, clock), prices.map(list -> new Weigher(faults, life, clock, list)));
+    Ahead at(Altitude altitude, SeasonClock clock) {
+        if (byPlace.size() > MOST_PLACES) {
+            byPlace.clear();
+        }
+        return byPlace.computeIfAbsent(new Place(altitude, clock), this::ahead);
+    }
+
+    private Ahead ahead(Place place) {
+        FaultModel faults = TypicalWeather.faultModel(place.altitude);
+        return new Ahead(new Outlooker(faults, life, place.clock), prices.map(list -> new Weigher(faults, life, place.clock, list)));
     }
 }

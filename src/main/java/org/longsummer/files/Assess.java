@@ -14,7 +14,6 @@ import java.util.TreeMap;
 import org.longsummer.chain.FleetProspects;
 import org.longsummer.chain.learning.Closings;
 import org.longsummer.chain.outlook.LifeCurve;
-import org.longsummer.chain.season.SeasonClock;
 import org.longsummer.chain.visit.Unit;
 import org.longsummer.chain.weighing.PriceList;
 
@@ -66,7 +65,7 @@ public final class Assess {
     }
 
     private static FleetProspects prospects(Optional<PriceList> prices) {
-        return new FleetProspects(prices.map(PriceList::life).orElse(LifeCurve.RENTAL), SeasonClock.NORTHERN, prices);
+        return new FleetProspects(prices.map(PriceList::life).orElse(LifeCurve.RENTAL), prices);
     }
 
     private interface Content {

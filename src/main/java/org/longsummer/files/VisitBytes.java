@@ -8,23 +8,20 @@ import java.util.Collections;
 import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.DoubleFunction;
 import org.longsummer.chain.visit.AmbientAt;
 import org.longsummer.chain.visit.CoilLook;
 import org.longsummer.chain.visit.FanSpeed;
 import org.longsummer.chain.visit.FilterLook;
 import org.longsummer.chain.visit.Instruments;
-import org.longsummer.chain.visit.Moisture;
 import org.longsummer.chain.visit.PowerSource;
+import org.longsummer.chain.visit.Reading;
 import org.longsummer.chain.visit.Readings;
+import org.longsummer.chain.visit.ReadingsBuilder;
 import org.longsummer.chain.visit.SupplyAt;
 import org.longsummer.chain.visit.Visit;
 import org.longsummer.chain.visit.Work;
-import org.longsummer.quantity.Capacitance;
 import org.longsummer.quantity.Current;
 import org.longsummer.quantity.RelativeHumidity;
-import org.longsummer.quantity.RunTime;
-import org.longsummer.quantity.Temperature;
 import org.longsummer.quantity.TemperatureDifference;
 import org.longsummer.quantity.Voltage;
 
@@ -91,33 +88,10 @@ final class VisitBytes {
     }
 
     private void readings(Readings readings) {
-        number(readings.returnDryBulb().map(Temperature::kelvins));
-        moisture(readings.returnMoisture().orElse(null));
-        number(readings.supplyDryBulb().map(Temperature::kelvins));
         choice(readings.supplyAt());
-        number(readings.ambientDryBulb().map(Temperature::kelvins));
         choice(readings.ambientAt());
-        number(readings.ambientHumidity().map(RelativeHumidity::fraction));
-        number(readings.amps().map(Current::amperes));
-        number(readings.volts().map(Voltage::volts));
-        number(readings.runTime().map(RunTime::minutes));
-        number(readings.condenserEntering().map(Temperature::kelvins));
-        number(readings.condenserLeaving().map(Temperature::kelvins));
-        number(readings.roomDryBulb().map(Temperature::kelvins));
-        number(readings.fanOnlyAmps().map(Current::amperes));
-        number(readings.startPeak().map(Current::amperes));
-        number(readings.capacitor().map(Capacitance::microfarads));
-    }
-
-    private void moisture(Moisture moisture) {
-        if (moisture instanceof Moisture.Relative relative) {
-            bytes.put(RELATIVE).putDouble(relative.humidity().fraction());
-        } else if (moisture instanceof Moisture.WetBulb wetBulb) {
-            bytes.put(WET_BULB).putDouble(wetBulb.temperature().kelvins());
-        } else if (moisture instanceof Moisture.DewPoint dewPoint) {
-            bytes.put(DEW_POINT).putDouble(dewPoint.temperature().kelvins());
-        } else {
-            bytes.put(NO_MOISTURE);
+        for (Reading<?> reading : Reading.ALL) {
+            number(reading.recordedIn(readings));
         }
     }
 
@@ -172,24 +146,14 @@ final class VisitBytes {
         return Collections.unmodifiableSet(works);
     }
 
-    private static <T> Optional<T> numberOf(ByteBuffer in, DoubleFunction<T> make) {
-        return in.get() == 1 ? Optional.of(make.apply(in.getDouble())) : Optional.empty();
-    }
-
     private static Readings readingsOf(ByteBuffer in) {
-        return new Readings(numberOf(in, Temperature::new), moistureOf(in), numberOf(in, Temperature::new), SUPPLY_AT[in.get()],
-                numberOf(in, Temperature::new), AMBIENT_AT[in.get()], numberOf(in, RelativeHumidity::new), numberOf(in, Current::new),
-                numberOf(in, Voltage::new), numberOf(in, RunTime::new), numberOf(in, Temperature::new), numberOf(in, Temperature::new),
-                numberOf(in, Temperature::new), numberOf(in, Current::new), numberOf(in, Current::new), numberOf(in, Capacitance::new));
-    }
-
-    private static Optional<Moisture> moistureOf(ByteBuffer in) {
-        return switch (in.get()) {
-            case RELATIVE -> Optional.of(new Moisture.Relative(new RelativeHumidity(in.getDouble())));
-            case WET_BULB -> Optional.of(new Moisture.WetBulb(new Temperature(in.getDouble())));
-            case DEW_POINT -> Optional.of(new Moisture.DewPoint(new Temperature(in.getDouble())));
-            default -> Optional.empty();
-        };
+        ReadingsBuilder readings = new ReadingsBuilder().supplyAt(SUPPLY_AT[in.get()]).ambientAt(AMBIENT_AT[in.get()]);
+        for (Reading<?> reading : Reading.ALL) {
+            if (in.get() == 1) {
+                reading.takeRecorded(readings, in.getDouble());
+            }
+        }
+        return readings.build();
     }
 
     private static Instruments instrumentsOf(ByteBuffer in) {

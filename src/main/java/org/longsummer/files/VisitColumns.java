@@ -20,35 +20,23 @@ import org.longsummer.chain.visit.CoilLook;
 import org.longsummer.chain.visit.FanSpeed;
 import org.longsummer.chain.visit.FilterLook;
 import org.longsummer.chain.visit.Instruments;
-import org.longsummer.chain.visit.Moisture;
 import org.longsummer.chain.visit.PowerSource;
+import org.longsummer.chain.visit.Reading;
 import org.longsummer.chain.visit.Readings;
 import org.longsummer.chain.visit.ReadingsBuilder;
 import org.longsummer.chain.visit.SupplyAt;
 import org.longsummer.chain.visit.Visit;
 import org.longsummer.chain.visit.Work;
-import org.longsummer.quantity.Capacitance;
-import org.longsummer.quantity.Current;
-import org.longsummer.quantity.RelativeHumidity;
-import org.longsummer.quantity.RunTime;
-import org.longsummer.quantity.UnitSystem;
-import org.longsummer.quantity.Voltage;
 import org.longsummer.store.Entry;
 import org.longsummer.store.RecordedVisit;
 import org.longsummer.store.Typed;
 
 /** The columns of a {@code visits.csv}; the boxes of a form have the same names. */
 final class VisitColumns {
-    /** Stems of temperatures: each has a column in degrees Fahrenheit, {@code _f}, and one in degrees Celsius, {@code _c}. */
-    private static final List<String> TEMPERATURES = List.of("return_db", "return_wb", "return_dp", "supply_db", "ambient_db",
-            "condenser_entering_db", "condenser_leaving_db", "room_db");
-    private static final List<String> NUMBERS = List.of("return_rh_pct", "ambient_rh_pct", "amps", "volts", "run_minutes",
-            "fan_only_amps", "start_amps", "capacitor_uf");
     private static final List<String> OTHERS = List.of("visit_id", "unit_id", "visited_at", "technician", "supply_at", "ambient_at",
             "fan_speed", "power_source", "filter_condition", "coil_condition", "work_done", "iced_coil", "notes");
     /** The boxes with readings, whose typed text is kept. */
-    static final List<String> READINGS = Stream.concat(
-            TEMPERATURES.stream().flatMap(stem -> Stream.of(stem + "_f", stem + "_c")), NUMBERS.stream()).toList();
+    static final List<String> READINGS = Reading.ALL.stream().flatMap(reading -> reading.names().stream()).toList();
     private static final List<String> KEPT = Stream.concat(READINGS.stream(), Stream.of("volts_off")).toList();
     static final Layout LAYOUT = new Layout(Stream.of(OTHERS, READINGS, RecordColumns.ALL).flatMap(List::stream).toList(),
             List.of(List.of("unit_id"), List.of("visited_at"), List.of("return_db_f", "return_db_c"),
@@ -136,32 +124,16 @@ final class VisitColumns {
     }
 
     private static Readings readings(Row row) {
-        ReadingsBuilder builder = new ReadingsBuilder();
-        row.temperature("return_db").ifPresent(builder::returnDryBulb);
-        moisture(row).ifPresent(builder::returnMoisture);
-        row.temperature("supply_db").ifPresent(builder::supplyDryBulb);
-        builder.supplyAt(row.choice("supply_at", SupplyAt.class, SupplyAt.UNKNOWN));
-        row.temperature("ambient_db").ifPresent(builder::ambientDryBulb);
-        builder.ambientAt(row.choice("ambient_at", AmbientAt.class, AmbientAt.UNKNOWN));
-        row.quantity("ambient_rh_pct", RelativeHumidity::percent).ifPresent(builder::ambientHumidity);
-        row.quantity("amps", Current::new).ifPresent(builder::amps);
-        row.quantity("volts", Voltage::new).ifPresent(builder::volts);
-        row.quantity("run_minutes", RunTime::new).ifPresent(builder::runTime);
-        row.temperature("condenser_entering_db").ifPresent(builder::condenserEntering);
-        row.temperature("condenser_leaving_db").ifPresent(builder::condenserLeaving);
-        row.temperature("room_db").ifPresent(builder::roomDryBulb);
-        row.quantity("fan_only_amps", Current::new).ifPresent(builder::fanOnlyAmps);
-        row.quantity("start_amps", Current::new).ifPresent(builder::startPeak);
-        row.quantity("capacitor_uf", Capacitance::new).ifPresent(builder::capacitor);
+        ReadingsBuilder builder = new ReadingsBuilder().supplyAt(row.choice("supply_at", SupplyAt.class, SupplyAt.UNKNOWN))
+                .ambientAt(row.choice("ambient_at", AmbientAt.class, AmbientAt.UNKNOWN));
+        for (Reading<?> reading : Reading.ALL) {
+            if (reading.isTemperature()) {
+                row.temperature(reading.name()).ifPresent(temperature -> reading.takeRecorded(builder, temperature.kelvins()));
+            } else {
+                row.quantity(reading.name(), number -> number).ifPresent(number -> reading.takeWritten(builder, number));
+            }
+        }
         return builder.build();
-    }
-
-    /** The chain takes one form of humidity; where several were read, the others are kept as typed. */
-    private static Optional<Moisture> moisture(Row row) {
-        Optional<Moisture> relative = row.quantity("return_rh_pct", percent -> new Moisture.Relative(RelativeHumidity.percent(percent)));
-        Optional<Moisture> wetBulb = row.temperature("return_wb").map(Moisture.WetBulb::new);
-        Optional<Moisture> dewPoint = row.temperature("return_dp").map(Moisture.DewPoint::new);
-        return relative.or(() -> wetBulb).or(() -> dewPoint);
     }
 
     /** Work in the words of the files, joined by {@code +}; {@code none} for none. */

@@ -69,7 +69,7 @@ public record VerdictView(String visitId, String state, boolean waiting, String 
     }
 
     public static FindingView finding(Finding finding, UnitSystem system) {
-        return new FindingView(BoxNames.of(finding.field()), finding.field().label(), finding.text(system), finding.retake());
+        return new FindingView(finding.field().box(), finding.field().label(), finding.text(system), finding.retake());
     }
 
     private static List<ConditionView> conditions(Verdict verdict) {
@@ -98,6 +98,6 @@ public record VerdictView(String visitId, String state, boolean waiting, String 
     }
 
     private static NextView next(NextBestReading next) {
-        return new NextView(next.kind().phrase(), next.minutes(), next.settles(), BoxNames.of(next.kind()));
+        return new NextView(next.kind().phrase(), next.minutes(), next.settles(), next.kind().field().box());
     }
 }

@@ -3,20 +3,17 @@ package org.longsummer.wire;
 import java.time.LocalDateTime;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import org.longsummer.chain.visit.AmbientAt;
 import org.longsummer.chain.visit.CoilLook;
 import org.longsummer.chain.visit.FanSpeed;
 import org.longsummer.chain.visit.FilterLook;
-import org.longsummer.chain.visit.Moisture;
 import org.longsummer.chain.visit.PowerSource;
+import org.longsummer.chain.visit.Reading;
 import org.longsummer.chain.visit.Readings;
 import org.longsummer.chain.visit.SupplyAt;
 import org.longsummer.chain.visit.Visit;
 import org.longsummer.quantity.Decimal;
-import org.longsummer.quantity.Quantity;
-import org.longsummer.quantity.Temperature;
 import org.longsummer.quantity.UnitSystem;
 
 /** A visit as the boxes of its form and as the texts beside them: the way back from {@link VisitForm}. */
@@ -66,34 +63,7 @@ public final class VisitBoxes {
     /** The readings by the start of their box's name, in the reader's system. */
     public static Map<String, Shown> shown(Readings readings, UnitSystem system) {
         Map<String, Shown> shown = new LinkedHashMap<>();
-        put(shown, "return_db", readings.returnDryBulb(), system);
-        readings.returnMoisture().ifPresent(moisture -> putMoisture(shown, moisture, system));
-        put(shown, "supply_db", readings.supplyDryBulb(), system);
-        put(shown, "ambient_db", readings.ambientDryBulb(), system);
-        put(shown, "ambient_rh_pct", readings.ambientHumidity(), system);
-        put(shown, "amps", readings.amps(), system);
-        put(shown, "volts", readings.volts(), system);
-        put(shown, "run_minutes", readings.runTime(), system);
-        put(shown, "condenser_entering_db", readings.condenserEntering(), system);
-        put(shown, "condenser_leaving_db", readings.condenserLeaving(), system);
-        put(shown, "room_db", readings.roomDryBulb(), system);
-        put(shown, "fan_only_amps", readings.fanOnlyAmps(), system);
-        put(shown, "start_amps", readings.startPeak(), system);
-        put(shown, "capacitor_uf", readings.capacitor(), system);
+        Reading.ALL.forEach(reading -> reading.in(readings).ifPresent(value -> shown.put(reading.name(), Shown.of(value, system))));
         return shown;
-    }
-
-    private static void putMoisture(Map<String, Shown> shown, Moisture moisture, UnitSystem system) {
-        if (moisture instanceof Moisture.Relative relative) {
-            put(shown, "return_rh_pct", Optional.of(relative.humidity()), system);
-        } else {
-            boolean wet = moisture instanceof Moisture.WetBulb;
-            Temperature temperature = wet ? ((Moisture.WetBulb) moisture).temperature() : ((Moisture.DewPoint) moisture).temperature();
-            put(shown, wet ? "return_wb" : "return_dp", Optional.of(temperature), system);
-        }
-    }
-
-    private static void put(Map<String, Shown> shown, String name, Optional<? extends Quantity> quantity, UnitSystem system) {
-        quantity.ifPresent(value -> shown.put(name, Shown.of(value, system)));
     }
 }

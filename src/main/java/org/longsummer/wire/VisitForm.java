@@ -12,24 +12,21 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.longsummer.chain.visit.AmbientAt;
 import org.longsummer.chain.visit.CoilLook;
 import org.longsummer.chain.visit.FanSpeed;
 import org.longsummer.chain.visit.FilterLook;
 import org.longsummer.chain.visit.Instruments;
-import org.longsummer.chain.visit.Moisture;
 import org.longsummer.chain.visit.PowerSource;
+import org.longsummer.chain.visit.Reading;
 import org.longsummer.chain.visit.Readings;
 import org.longsummer.chain.visit.ReadingsBuilder;
 import org.longsummer.chain.visit.SupplyAt;
 import org.longsummer.chain.visit.Visit;
 import org.longsummer.chain.visit.Work;
-import org.longsummer.quantity.Capacitance;
-import org.longsummer.quantity.Current;
-import org.longsummer.quantity.RelativeHumidity;
-import org.longsummer.quantity.RunTime;
+import org.longsummer.quantity.Measure;
 import org.longsummer.quantity.UnitSystem;
-import org.longsummer.quantity.Voltage;
 
 /**
  * A visit as it comes from a form: texts by the names of their boxes, which are the names of the columns of the CSV files.
@@ -38,10 +35,8 @@ import org.longsummer.quantity.Voltage;
  */
 public final class VisitForm {
     /** Boxes whose text is kept beside the quantity, as typed. */
-    private static final List<String> KEPT = List.of("volts_off", "return_db_f", "return_db_c", "return_rh_pct", "return_wb_f",
-            "return_wb_c", "return_dp_f", "return_dp_c", "supply_db_f", "supply_db_c", "ambient_db_f", "ambient_db_c", "ambient_rh_pct",
-            "amps", "volts", "run_minutes", "condenser_entering_db_f", "condenser_entering_db_c", "condenser_leaving_db_f",
-            "condenser_leaving_db_c", "room_db_f", "room_db_c", "fan_only_amps", "start_amps", "capacitor_uf");
+    private static final List<String> KEPT = Stream.concat(Stream.of("volts_off"),
+            Reading.ALL.stream().flatMap(reading -> reading.names().stream())).toList();
     private static final int LONGEST_NAME = 80;
     private static final int LONGEST_NOTES = 4000;
 
@@ -150,37 +145,17 @@ public final class VisitForm {
     }
 
     private Readings readings() {
-        ReadingsBuilder read = new ReadingsBuilder();
-        boxes.temperature("return_db").ifPresent(read::returnDryBulb);
-        moisture().ifPresent(read::returnMoisture);
-        boxes.temperature("supply_db").ifPresent(read::supplyDryBulb);
-        boxes.temperature("ambient_db").ifPresent(read::ambientDryBulb);
-        percent("ambient_rh_pct").ifPresent(read::ambientHumidity);
-        amps("amps").ifPresent(read::amps);
-        boxes.number("volts", -10_000, 10_000, "V").map(Voltage::new).ifPresent(read::volts);
-        boxes.number("run_minutes", 0, 100_000, "min").map(RunTime::new).ifPresent(read::runTime);
-        boxes.temperature("condenser_entering_db").ifPresent(read::condenserEntering);
-        boxes.temperature("condenser_leaving_db").ifPresent(read::condenserLeaving);
-        boxes.temperature("room_db").ifPresent(read::roomDryBulb);
-        amps("fan_only_amps").ifPresent(read::fanOnlyAmps);
-        amps("start_amps").ifPresent(read::startPeak);
-        boxes.number("capacitor_uf", 0, 10_000, "µF").map(Capacitance::new).ifPresent(read::capacitor);
-        return read.supplyAt(boxes.choice("supply_at", SupplyAt.class, SupplyAt.UNKNOWN))
-                .ambientAt(boxes.choice("ambient_at", AmbientAt.class, AmbientAt.UNKNOWN)).build();
-    }
-
-    private Optional<Moisture> moisture() {
-        Optional<Moisture> relative = percent("return_rh_pct").map(Moisture.Relative::new);
-        Optional<Moisture> wetBulb = boxes.temperature("return_wb").map(Moisture.WetBulb::new);
-        Optional<Moisture> dewPoint = boxes.temperature("return_dp").map(Moisture.DewPoint::new);
-        return relative.or(() -> wetBulb).or(() -> dewPoint);
-    }
-
-    private Optional<RelativeHumidity> percent(String box) {
-        return boxes.number(box, -1000, 1000, "%").map(RelativeHumidity::percent);
-    }
-
-    private Optional<Current> amps(String box) {
-        return boxes.number(box, -10_000, 10_000, "A").map(Current::new);
+        ReadingsBuilder read = new ReadingsBuilder().supplyAt(boxes.choice("supply_at", SupplyAt.class, SupplyAt.UNKNOWN))
+                .ambientAt(boxes.choice("ambient_at", AmbientAt.class, AmbientAt.UNKNOWN));
+        for (Reading<?> reading : Reading.ALL) {
+            Measure<?> measure = reading.measure();
+            if (reading.isTemperature()) {
+                boxes.temperature(reading.name()).ifPresent(temperature -> reading.takeRecorded(read, temperature.kelvins()));
+            } else {
+                boxes.number(reading.name(), measure.least(), measure.most(), measure.symbol())
+                        .ifPresent(number -> reading.takeWritten(read, number));
+            }
+        }
+        return read.build();
     }
 }

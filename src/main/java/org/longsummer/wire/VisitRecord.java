@@ -4,24 +4,21 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.EnumSet;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.Set;
 import org.longsummer.chain.visit.AmbientAt;
 import org.longsummer.chain.visit.CoilLook;
 import org.longsummer.chain.visit.FanSpeed;
 import org.longsummer.chain.visit.FilterLook;
 import org.longsummer.chain.visit.Instruments;
-import org.longsummer.chain.visit.Moisture;
 import org.longsummer.chain.visit.PowerSource;
+import org.longsummer.chain.visit.Reading;
 import org.longsummer.chain.visit.Readings;
+import org.longsummer.chain.visit.ReadingsBuilder;
 import org.longsummer.chain.visit.SupplyAt;
 import org.longsummer.chain.visit.Visit;
 import org.longsummer.chain.visit.Work;
-import org.longsummer.quantity.Capacitance;
 import org.longsummer.quantity.Current;
 import org.longsummer.quantity.RelativeHumidity;
-import org.longsummer.quantity.RunTime;
-import org.longsummer.quantity.Temperature;
 import org.longsummer.quantity.TemperatureDifference;
 import org.longsummer.quantity.Voltage;
 
@@ -54,29 +51,8 @@ public final class VisitRecord {
     }
 
     private static void readings(JsonWriter json, Readings read) {
-        json.field("return_dry_bulb_k", read.returnDryBulb().map(Temperature::kelvins));
-        read.returnMoisture().ifPresent(moisture -> moisture(json, moisture));
-        json.field("supply_dry_bulb_k", read.supplyDryBulb().map(Temperature::kelvins)).field("supply_at", Boxes.word(read.supplyAt()))
-                .field("ambient_dry_bulb_k", read.ambientDryBulb().map(Temperature::kelvins)).field("ambient_at", Boxes.word(read.ambientAt()))
-                .field("ambient_relative_humidity", read.ambientHumidity().map(RelativeHumidity::fraction))
-                .field("amps_a", read.amps().map(Current::amperes)).field("volts_v", read.volts().map(Voltage::volts))
-                .field("run_time_min", read.runTime().map(RunTime::minutes))
-                .field("condenser_entering_dry_bulb_k", read.condenserEntering().map(Temperature::kelvins))
-                .field("condenser_leaving_dry_bulb_k", read.condenserLeaving().map(Temperature::kelvins))
-                .field("room_dry_bulb_k", read.roomDryBulb().map(Temperature::kelvins))
-                .field("fan_only_amps_a", read.fanOnlyAmps().map(Current::amperes))
-                .field("start_peak_a", read.startPeak().map(Current::amperes))
-                .field("capacitor_uf", read.capacitor().map(Capacitance::microfarads));
-    }
-
-    private static void moisture(JsonWriter json, Moisture moisture) {
-        if (moisture instanceof Moisture.Relative relative) {
-            json.field("return_relative_humidity", relative.humidity().fraction());
-        } else if (moisture instanceof Moisture.WetBulb wetBulb) {
-            json.field("return_wet_bulb_k", wetBulb.temperature().kelvins());
-        } else {
-            json.field("return_dew_point_k", ((Moisture.DewPoint) moisture).temperature().kelvins());
-        }
+        Reading.ALL.forEach(reading -> json.field(reading.recordName(), reading.recordedIn(read)));
+        json.field("supply_at", Boxes.word(read.supplyAt())).field("ambient_at", Boxes.word(read.ambientAt()));
     }
 
     /** @param unitId the unit it belongs to, which the record leaves out */
@@ -105,22 +81,11 @@ public final class VisitRecord {
     }
 
     private static Readings readings(Fields json) {
-        return new Readings(json.quantity("return_dry_bulb_k", Temperature::new), moisture(json),
-                json.quantity("supply_dry_bulb_k", Temperature::new), json.choice("supply_at", SupplyAt.values(), SupplyAt.UNKNOWN),
-                json.quantity("ambient_dry_bulb_k", Temperature::new), json.choice("ambient_at", AmbientAt.values(), AmbientAt.UNKNOWN),
-                json.quantity("ambient_relative_humidity", RelativeHumidity::new), json.quantity("amps_a", Current::new),
-                json.quantity("volts_v", Voltage::new), json.quantity("run_time_min", RunTime::new),
-                json.quantity("condenser_entering_dry_bulb_k", Temperature::new),
-                json.quantity("condenser_leaving_dry_bulb_k", Temperature::new), json.quantity("room_dry_bulb_k", Temperature::new),
-                json.quantity("fan_only_amps_a", Current::new), json.quantity("start_peak_a", Current::new),
-                json.quantity("capacitor_uf", Capacitance::new));
-    }
-
-    private static Optional<Moisture> moisture(Fields json) {
-        Optional<Moisture> relative = json.quantity("return_relative_humidity", fraction ->
-                new Moisture.Relative(new RelativeHumidity(fraction)));
-        Optional<Moisture> wetBulb = json.quantity("return_wet_bulb_k", kelvins -> new Moisture.WetBulb(new Temperature(kelvins)));
-        Optional<Moisture> dewPoint = json.quantity("return_dew_point_k", kelvins -> new Moisture.DewPoint(new Temperature(kelvins)));
-        return relative.or(() -> wetBulb).or(() -> dewPoint);
+        ReadingsBuilder read = new ReadingsBuilder().supplyAt(json.choice("supply_at", SupplyAt.values(), SupplyAt.UNKNOWN))
+                .ambientAt(json.choice("ambient_at", AmbientAt.values(), AmbientAt.UNKNOWN));
+        for (Reading<?> reading : Reading.ALL) {
+            json.optionalNumber(reading.recordName()).ifPresent(number -> reading.takeRecorded(read, number));
+        }
+        return read.build();
     }
 }

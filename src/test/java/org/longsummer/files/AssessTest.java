@@ -22,7 +22,6 @@ import org.longsummer.chain.Assessment;
 import org.longsummer.chain.FleetProspects;
 import org.longsummer.chain.UnitProspects;
 import org.longsummer.chain.outlook.LifeCurve;
-import org.longsummer.chain.season.SeasonClock;
 import org.longsummer.chain.visit.Unit;
 import org.longsummer.chain.visit.Visit;
 
@@ -59,7 +58,7 @@ class AssessTest {
         UnitsFile.read(UNITS, id -> Optional.empty(), new Findings()).forEach((id, unit) -> units.put(id, unit.unit()));
         List<Visit> visits = new ArrayList<>();
         VisitsFile.read(VISITS, units::containsKey, new Findings(), visits::add);
-        FleetProspects fleet = new FleetProspects(LifeCurve.RENTAL, SeasonClock.NORTHERN, Optional.empty());
+        FleetProspects fleet = new FleetProspects(LifeCurve.RENTAL, Optional.empty());
         Map<String, UnitProspects> prospects = new HashMap<>();
         VerdictRows rows = new VerdictRows(false);
         Assessment.ofFleet(units, visits, verdict -> rows.add(prospects.computeIfAbsent(verdict.visit().unitId(),

@@ -14,7 +14,6 @@ import org.longsummer.chain.UnitProspects;
 import org.longsummer.chain.condition.Verdict;
 import org.longsummer.chain.learning.Closings;
 import org.longsummer.chain.outlook.LifeCurve;
-import org.longsummer.chain.season.SeasonClock;
 import org.longsummer.chain.visit.Unit;
 import org.longsummer.chain.visit.Visit;
 import org.longsummer.files.Findings;
@@ -52,7 +51,7 @@ public final class ChainCost {
         long learned = now();
         TreeMap<String, List<Visit>> byUnit = new TreeMap<>();
         visits.forEach(visit -> byUnit.computeIfAbsent(visit.unitId(), id -> new ArrayList<>()).add(visit));
-        FleetProspects fleet = new FleetProspects(LifeCurve.RENTAL, SeasonClock.NORTHERN, Optional.empty());
+        FleetProspects fleet = new FleetProspects(LifeCurve.RENTAL, Optional.empty());
         long[] spent = new long[2];
         double[] sum = new double[1];
         byUnit.forEach((id, ofUnit) -> {

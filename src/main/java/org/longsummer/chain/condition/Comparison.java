@@ -26,16 +26,16 @@ final class Comparison {
     private final double[] effect;
 
     /** Keeps what was read and believed at a visit after which work was done. */
-    Comparison(Weighing weighing, Visit visit) {
+    Comparison(BayesUpdate update, Visit visit) {
         this.before = visit;
-        this.observation = weighing.observation;
+        this.observation = update.observation;
         double share = 0;
         double[] sum = new double[2];
-        for (Trajectory t : weighing.lattice.trajectories()) {
+        for (Trajectory t : update.lattice.trajectories()) {
             if (!t.isSound() && Lattice.cures(visit.workDone(), t.fault)) {
                 share += t.weight;
-                sum[0] += t.weight * weighing.effect(t, 0);
-                sum[1] += t.weight * weighing.effect(t, 1);
+                sum[0] += t.weight * update.effect(t, 0);
+                sum[1] += t.weight * update.effect(t, 1);
             }
         }
         suspected = share;

@@ -31,7 +31,7 @@ public final class History {
     private Looks looks = new Looks();
     private Trail trail = new Trail();
     private Optional<Comparison> before = Optional.empty();
-    private Optional<Weighing> last = Optional.empty();
+    private Optional<BayesUpdate> last = Optional.empty();
     private LocalDate lastDay;
     private int judgedVisits;
     /** Running seasons that passed before work done after a retake, in which the unit's own offsets have yet to walk. */
@@ -84,13 +84,13 @@ public final class History {
         Expectation expectation = Expecter.expect(screening, closings, usualVolts);
         prepare(visit, expectation, known);
         Observation observation = Observation.of(expectation, known);
-        Weighing weighing = new Weighing(lattice, baseline, looks, expectation, observation, without);
-        Verdict verdict = new Judge(weighing, looks, known, judgedVisits, explains ? Optional.of(trail) : Optional.empty())
+        BayesUpdate update = new BayesUpdate(lattice, baseline, looks, expectation, observation, without);
+        Verdict verdict = new Judge(update, looks, known, judgedVisits, explains ? Optional.of(trail) : Optional.empty())
                 .judge(before);
         judgedVisits += verdict.state() == State.RETAKE ? 0 : 1;
         looks.remember(screening);
         usualVolts = usualVolts.with(visit);
-        last = Optional.of(weighing);
+        last = Optional.of(update);
         lastDay = visit.localDay();
         return verdict;
     }
@@ -126,7 +126,7 @@ public final class History {
             startAnew(unit.replacedOn(visit.localDay()));
             return;
         }
-        before = last.map(weighing -> new Comparison(weighing, visit));
+        before = last.map(update -> new Comparison(update, visit));
         if (lattice != null) {
             unwalked += pass(visit.localDay());
             lastDay = visit.localDay();

@@ -35,7 +35,7 @@ final class Judge {
     /** A runner-up is named from here on. */
     private static final double RUNNER_UP = 0.15;
 
-    private final Weighing weighing;
+    private final BayesUpdate update;
     private final Looks looks;
     private final Known known;
     private final int earlierVisits;
@@ -49,16 +49,16 @@ final class Judge {
      * @param earlierVisits visits of this machine that were judged before
      * @param trail where the reasons are kept; empty when nobody will ask for them
      */
-    Judge(Weighing weighing, Looks looks, Known known, int earlierVisits, Optional<Trail> trail) {
-        this.weighing = weighing;
+    Judge(BayesUpdate update, Looks looks, Known known, int earlierVisits, Optional<Trail> trail) {
+        this.update = update;
         this.looks = looks;
         this.trail = trail;
         this.known = known;
         this.earlierVisits = earlierVisits;
-        this.screening = weighing.expectation.screening();
+        this.screening = update.expectation.screening();
         this.visit = screening.visit();
-        this.soundSplit = weighing.soundUnit(Channel.SPLIT);
-        this.soundAmps = weighing.soundUnit(Channel.AMPS);
+        this.soundSplit = update.soundUnit(Channel.SPLIT);
+        this.soundAmps = update.soundUnit(Channel.AMPS);
     }
 
     Verdict judge(Optional<Comparison> before) {
@@ -66,14 +66,14 @@ final class Judge {
         List<Finding> findings = new ArrayList<>(screening.findings());
         boolean retake = screening.isRetake();
         if (!retake && !screening.compressorOff()) {
-            trail.ifPresent(t -> t.note(weighing, departure));
+            trail.ifPresent(t -> t.note(update, departure));
             retake = !weigh(findings);
             if (retake) {
                 trail.ifPresent(t -> t.forget(visit));
             }
         }
         boolean unusable = retake || screening.compressorOff();
-        Optional<BeforeAfter> change = unusable ? Optional.empty() : before.flatMap(b -> b.with(weighing.observation, visit));
+        Optional<BeforeAfter> change = unusable ? Optional.empty() : before.flatMap(b -> b.with(update.observation, visit));
         return verdict(departure, findings, retake, change);
     }
 
@@ -83,24 +83,24 @@ final class Judge {
      * histories do.
      */
     private boolean weigh(List<Finding> findings) {
-        double bad = weighing.mistakes * new Mistakes(weighing.observation, visit).density();
-        for (Trajectory t : weighing.lattice.trajectories()) {
-            double good = (1 - weighing.mistakes) * weighing.departures(t);
+        double bad = update.mistakes * new Mistakes(update.observation, visit).density();
+        for (Trajectory t : update.lattice.trajectories()) {
+            double good = (1 - update.mistakes) * update.departures(t);
             t.honest = good / (good + bad);
-            t.news = (good + bad) * weighing.side(t);
+            t.news = (good + bad) * update.side(t);
         }
-        if (weighing.lattice.honesty() < 0.5) {
+        if (update.lattice.honesty() < 0.5) {
             findings.add(new Finding(Mistake.FITS_NOTHING, Field.WHOLE_VISIT, Optional.empty(), true));
             return false;
         }
-        weighing.lattice.takeNews();
-        weighing.learn();
-        weighing.lattice.takeAtTheirWord();
+        update.lattice.takeNews();
+        update.learn();
+        update.lattice.takeAtTheirWord();
         return true;
     }
 
     private Departure departure() {
-        Observation o = weighing.observation;
+        Observation o = update.observation;
         double lnSplit = o.lnExpected()[0] + soundSplit.value();
         double lnAmps = o.lnExpected()[1] + soundAmps.value();
         double split = Math.exp(lnSplit);
@@ -119,17 +119,17 @@ final class Judge {
     }
 
     private Budget budget(Channel channel, Uncertain sound) {
-        return trail.isPresent() ? weighing.budget(channel, sound) : Budget.NOT_KEPT;
+        return trail.isPresent() ? update.budget(channel, sound) : Budget.NOT_KEPT;
     }
 
     private Verdict verdict(Departure departure, List<Finding> findings, boolean retake, Optional<BeforeAfter> change) {
         double[] weights = new double[Condition.OTHER.ordinal() + 1];
         double impact = 0;
         double noticeable = 0;
-        for (Trajectory t : weighing.lattice.trajectories()) {
+        for (Trajectory t : update.lattice.trajectories()) {
             weights[t.condition().ordinal()] += t.weight;
             impact += t.weight * impact(t);
-            noticeable += weighing.isNoticeable(t) ? t.weight : 0;
+            noticeable += update.isNoticeable(t) ? t.weight : 0;
         }
         Probabilities probabilities = Probabilities.of(weights);
         State state = state(probabilities.of(Condition.NONE), noticeable, impact, retake);
@@ -139,8 +139,8 @@ final class Judge {
         return new Verdict(departure, state, condition, probabilities, screening.compressorOff() ? 1 : impact, evaporatorPart(),
                 severity(probabilities), since(probabilities),
                 asks ? trail.get().about(probabilities.likeliestFault(), state != State.STEADY) : List.of(), cannotTell(probabilities),
-                asks && state != State.RETAKE ? new NextReading(weighing, looks).best() : Optional.empty(), change, findings,
-                weighing.faultEffect(Channel.SPLIT), weighing.faultEffect(Channel.AMPS), weighing.lattice.beliefs(), earlierVisits,
+                asks && state != State.RETAKE ? new NextReading(update, looks).best() : Optional.empty(), change, findings,
+                update.faultEffect(Channel.SPLIT), update.faultEffect(Channel.AMPS), update.lattice.beliefs(), earlierVisits,
                 known.closing());
     }
 
@@ -155,7 +155,7 @@ final class Judge {
         if (retake) {
             return State.RETAKE;
         }
-        if (weighing.lattice.evidenceOfFault(sound) < LEAST_EVIDENCE) {
+        if (update.lattice.evidenceOfFault(sound) < LEAST_EVIDENCE) {
             return State.STEADY;
         }
         return impact > ACT_ABOVE ? State.ACT : noticeable > DRIFTING_ABOVE ? State.DRIFTING : State.STEADY;
@@ -164,7 +164,7 @@ final class Judge {
     private EvaporatorPart evaporatorPart() {
         double filter = 0;
         double coil = 0;
-        for (Trajectory t : weighing.lattice.trajectories()) {
+        for (Trajectory t : update.lattice.trajectories()) {
             filter += !t.isSound() && t.fault == Fault.FILTER ? t.weight : 0;
             coil += !t.isSound() && t.fault == Fault.EVAPORATOR_COIL ? t.weight : 0;
         }
@@ -186,8 +186,8 @@ final class Judge {
     }
 
     private double impact(Trajectory t) {
-        double lnCapacity = weighing.lnCapacity(t);
-        double lnAmps = weighing.load[1] + weighing.effect(t, Channel.AMPS.ordinal());
+        double lnCapacity = update.lnCapacity(t);
+        double lnAmps = update.load[1] + update.effect(t, Channel.AMPS.ordinal());
         double weak = share((LN_CAPACITY_LIMIT - lnCapacity) / (LIMIT_U + 0.15 * Math.abs(lnCapacity)));
         double hungry = share((lnAmps - LN_AMPS_LIMIT) / (LIMIT_U + 0.15 * Math.abs(lnAmps)));
         return 1 - (1 - weak) * (1 - hungry);
@@ -208,10 +208,10 @@ final class Judge {
         double capacity2 = 0;
         double amps = 0;
         double amps2 = 0;
-        for (Trajectory t : weighing.lattice.trajectories()) {
+        for (Trajectory t : update.lattice.trajectories()) {
             if (t.condition() == likeliest) {
-                double lost = 1 - Math.exp(weighing.lnCapacity(t));
-                double gained = Math.exp(weighing.effect(t, Channel.AMPS.ordinal())) - 1;
+                double lost = 1 - Math.exp(update.lnCapacity(t));
+                double gained = Math.exp(update.effect(t, Channel.AMPS.ordinal())) - 1;
                 weight += t.weight;
                 capacity += t.weight * lost;
                 capacity2 += t.weight * lost * lost;
@@ -233,7 +233,7 @@ final class Judge {
         }
         List<Trajectory> some = new ArrayList<>();
         double weight = 0;
-        for (Trajectory t : weighing.lattice.trajectories()) {
+        for (Trajectory t : update.lattice.trajectories()) {
             if (t.condition() == likeliest) {
                 some.add(t);
                 weight += t.weight;

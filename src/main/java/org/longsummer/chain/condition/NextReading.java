@@ -17,14 +17,14 @@ final class NextReading {
     private static final double LEAST_GAIN = 0.04;
     private static final int CELLS = 9;
 
-    private final Weighing weighing;
+    private final BayesUpdate update;
     private final Looks looks;
     private final Visit visit;
 
-    NextReading(Weighing weighing, Looks looks) {
-        this.weighing = weighing;
+    NextReading(BayesUpdate update, Looks looks) {
+        this.update = update;
         this.looks = looks;
-        this.visit = weighing.expectation.screening().visit();
+        this.visit = update.expectation.screening().visit();
     }
 
     Optional<NextBestReading> best() {
@@ -64,7 +64,7 @@ final class NextReading {
     /** Shares of none and of each fault when the outcome falls into one cell; the sum is that cell's probability. */
     private double[] shares(int cell, Candidate candidate) {
         double[] shares = new double[Fault.ALL.length + 1];
-        for (Trajectory t : weighing.lattice.trajectories()) {
+        for (Trajectory t : update.lattice.trajectories()) {
             double p = candidate == null ? 1 : candidate.outcome.of(t, cell);
             shares[t.isSound() ? 0 : 1 + t.fault.ordinal()] += t.weight * p;
         }
@@ -107,7 +107,7 @@ final class NextReading {
         }
         channel(all, NextBestReading.Kind.CONDENSER_LEAVING, Channel.CONDENSER_RISE, 0.9);
         channel(all, NextBestReading.Kind.FAN_ONLY_AMPS, Channel.FAN_ONLY, 0.5);
-        if (!weighing.expectation.screening().unit().plate().variableSpeed()) {
+        if (!update.expectation.screening().unit().plate().variableSpeed()) {
             channel(all, NextBestReading.Kind.AMPS, Channel.AMPS, 0.35);
         }
         if (visit.readings().capacitor().isEmpty()) {
@@ -119,9 +119,9 @@ final class NextReading {
 
     private void channel(List<Candidate> all, NextBestReading.Kind kind, Channel channel, double halfWidth) {
         int c = channel.ordinal();
-        if (!weighing.observation.present()[c]) {
-            double u = weighing.soundUnit(channel).standardUncertainty();
-            all.add(new Candidate(kind, CELLS, (t, cell) -> cell(cell, -halfWidth, halfWidth, weighing.effect(t, c), u)));
+        if (!update.observation.present()[c]) {
+            double u = update.soundUnit(channel).standardUncertainty();
+            all.add(new Candidate(kind, CELLS, (t, cell) -> cell(cell, -halfWidth, halfWidth, update.effect(t, c), u)));
         }
     }
 

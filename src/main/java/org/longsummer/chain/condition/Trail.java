@@ -28,17 +28,17 @@ final class Trail {
     }
 
     /** What one visit's readings say, weighed before they move anything. */
-    void note(Weighing weighing, Departure departure) {
+    void note(BayesUpdate update, Departure departure) {
         Visit visit = departure.screening().visit();
         for (Channel channel : Channel.values()) {
-            if (weighing.observation.present()[channel.ordinal()]) {
+            if (update.observation.present()[channel.ordinal()]) {
                 int c = channel.ordinal();
-                double[] weights = weights(weighing, t -> weighing.single(t, c), t -> weighing.singleIfSound(t, c));
-                entries.add(entry(visit, channel, weights, departure, weighing));
+                double[] weights = weights(update, t -> update.single(t, c), t -> update.singleIfSound(t, c));
+                entries.add(entry(visit, channel, weights, departure, update));
             }
         }
-        for (Looks.Look look : weighing.looks) {
-            double[] weights = weights(weighing, t -> look.likelihood().of(t.isSound() ? null : t.fault, t.severity),
+        for (Looks.Look look : update.looks) {
+            double[] weights = weights(update, t -> look.likelihood().of(t.isSound() ? null : t.fault, t.severity),
                     t -> look.likelihood().of(null, 0));
             entries.add(new Entry(visit, look.field(), weights, look.seen(), Optional.empty(), Optional.empty(), look.words()));
         }
@@ -49,7 +49,7 @@ final class Trail {
         entries.removeIf(entry -> entry.visit.id().equals(mistaken.id()));
     }
 
-    private static Entry entry(Visit visit, Channel channel, double[] weights, Departure departure, Weighing weighing) {
+    private static Entry entry(Visit visit, Channel channel, double[] weights, Departure departure, BayesUpdate update) {
         Readings readings = visit.readings();
         return switch (channel) {
             case SPLIT -> new Entry(visit, Field.SUPPLY_DRY_BULB, weights, readings.split().map(q -> q),
@@ -57,18 +57,18 @@ final class Trail {
             case AMPS -> new Entry(visit, Field.AMPS, weights, readings.amps().map(q -> q), departure.expectedAmps().map(e -> e.value()),
                     departure.expectedAmps().map(e -> e.standardUncertainty()), "amps");
             case CONDENSER_RISE -> {
-                double rise = Math.exp(weighing.observation.values()[2] + weighing.observation.lnExpected()[2]);
-                double expected = Math.exp(weighing.observation.lnExpected()[2] + weighing.soundUnit(channel).value());
+                double rise = Math.exp(update.observation.values()[2] + update.observation.lnExpected()[2]);
+                double expected = Math.exp(update.observation.lnExpected()[2] + update.soundUnit(channel).value());
                 yield new Entry(visit, Field.CONDENSER_LEAVING, weights, Optional.of(new TemperatureDifference(rise)),
                         Optional.of(new TemperatureDifference(expected)),
-                        Optional.of(new TemperatureDifference(expected * weighing.soundUnit(channel).standardUncertainty())),
+                        Optional.of(new TemperatureDifference(expected * update.soundUnit(channel).standardUncertainty())),
                         "rise of the air through the condenser");
             }
             case FAN_ONLY -> {
-                double expected = Math.exp(weighing.observation.lnExpected()[3] + weighing.soundUnit(channel).value());
+                double expected = Math.exp(update.observation.lnExpected()[3] + update.soundUnit(channel).value());
                 yield new Entry(visit, Field.FAN_ONLY_AMPS, weights, readings.fanOnlyAmps().map(q -> q),
                         Optional.of(new Current(expected)),
-                        Optional.of(new Current(expected * weighing.soundUnit(channel).standardUncertainty())), "fan-only amps");
+                        Optional.of(new Current(expected * update.soundUnit(channel).standardUncertainty())), "fan-only amps");
             }
         };
     }
@@ -81,11 +81,11 @@ final class Trail {
      * By condition: ln of the mean likelihood under it over that of the sound unit. The sound unit is what all histories say it would
      * be like, which is also what the reading is shown against; so there is one to compare with when no sound history is left.
      */
-    private static double[] weights(Weighing weighing, LikelihoodUnder likelihood, LikelihoodUnder ifSound) {
+    private static double[] weights(BayesUpdate update, LikelihoodUnder likelihood, LikelihoodUnder ifSound) {
         double[] sum = new double[Condition.OTHER.ordinal() + 1];
         double[] weight = new double[sum.length];
         double sound = 0;
-        for (Trajectory t : weighing.lattice.trajectories()) {
+        for (Trajectory t : update.lattice.trajectories()) {
             int c = t.condition().ordinal();
             sum[c] += t.weight * likelihood.of(t);
             weight[c] += t.weight;

@@ -1,8 +1,9 @@
 package org.longsummer.chain.screening;
 
 import java.util.List;
-import java.util.Optional;
+import org.longsummer.chain.screening.Field;
 import org.longsummer.chain.visit.Readings;
+import org.longsummer.chain.visit.ReadingsBuilder;
 import org.longsummer.chain.visit.Unit;
 import org.longsummer.chain.visit.Visit;
 
@@ -46,18 +47,12 @@ public record Screening(Unit unit, Visit visit, List<Finding> findings, boolean 
         if (findings.isEmpty()) {
             return all;
         }
-        return new Readings(unlessMistaken(Field.RETURN_DRY_BULB, all.returnDryBulb()),
-                unlessMistaken(Field.RETURN_HUMIDITY, all.returnMoisture()), unlessMistaken(Field.SUPPLY_DRY_BULB, all.supplyDryBulb()),
-                all.supplyAt(), unlessMistaken(Field.AMBIENT_DRY_BULB, all.ambientDryBulb()), all.ambientAt(),
-                unlessMistaken(Field.AMBIENT_HUMIDITY, all.ambientHumidity()), unlessMistaken(Field.AMPS, all.amps()),
-                unlessMistaken(Field.VOLTS, all.volts()), unlessMistaken(Field.RUN_TIME, all.runTime()),
-                unlessMistaken(Field.CONDENSER_ENTERING, all.condenserEntering()),
-                unlessMistaken(Field.CONDENSER_LEAVING, all.condenserLeaving()), unlessMistaken(Field.ROOM_DRY_BULB, all.roomDryBulb()),
-                unlessMistaken(Field.FAN_ONLY_AMPS, all.fanOnlyAmps()), unlessMistaken(Field.START_PEAK, all.startPeak()),
-                unlessMistaken(Field.CAPACITOR, all.capacitor()));
-    }
-
-    private <T> Optional<T> unlessMistaken(Field field, Optional<T> reading) {
-        return isMistaken(field) ? Optional.empty() : reading;
+        ReadingsBuilder usable = new ReadingsBuilder().supplyAt(all.supplyAt()).ambientAt(all.ambientAt());
+        for (Field field : Field.values()) {
+            if (!isMistaken(field)) {
+                field.readings().forEach(reading -> reading.copy(all, usable));
+            }
+        }
+        return usable.build();
     }
 }

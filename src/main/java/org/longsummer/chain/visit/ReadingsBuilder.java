@@ -58,6 +58,12 @@ public final class ReadingsBuilder {
         return this;
     }
 
+    /** Takes it where no other form of humidity was taken before. */
+    ReadingsBuilder orReturnMoisture(Moisture value) {
+        returnMoisture = returnMoisture.isPresent() ? returnMoisture : Optional.of(value);
+        return this;
+    }
+
     public ReadingsBuilder supplyDryBulb(Temperature value) {
         supplyDryBulb = Optional.of(value);
         return this;

@@ -11,8 +11,8 @@ import org.longsummer.science.statistics.SharedKalmanFilter;
 import org.longsummer.science.uncertainty.Budget;
 import org.longsummer.science.uncertainty.Uncertain;
 
-/** Weighs every fault history of a unit by one visit. */
-final class Weighing {
+/** Weighs every fault history of a unit by one visit: likelihoods before, what each history learns after. */
+final class BayesUpdate {
     private static final int S = Channel.SPLIT.ordinal();
     private static final int A = Channel.AMPS.ordinal();
     /** Share of a fault's effect by which the signature itself may be wrong. */
@@ -42,7 +42,7 @@ final class Weighing {
     /** Share of readings that are a mistake nobody recognised. */
     final double mistakes;
 
-    Weighing(Lattice lattice, UnitBaseline baseline, Looks looks, Expectation expectation, Observation observation,
+    BayesUpdate(Lattice lattice, UnitBaseline baseline, Looks looks, Expectation expectation, Observation observation,
             Set<Ingredient> without) {
         learns = !without.contains(Ingredient.UNIT_BASELINE);
         learnsScatter = !without.contains(Ingredient.SCATTER);
