@@ -21,7 +21,7 @@ function figure(name, number, depot, query) {
 function readyBy(depot) {
   if (!depot.units) return '–';
   if (!depot.left) return 'all checked';
-  return depot.ready_on ? dayText(depot.ready_on) : 'no pace: none checked in four weeks';
+  return depot.ready_on ? dayText(depot.ready_on) : 'no pace';
 }
 
 function cost(depot) {
@@ -61,7 +61,7 @@ function show({ today, depots }) {
   const table = element('table', { class: 'season' },
     element('thead', {}, element('tr', {}, element('th', { scope: 'col' }, 'Depot'), NAMES.map(name => element('th', { scope: 'col', class: 'figure' }, name)))),
     element('tbody', {}, depots.map(depot => row(depot))));
-  const note = element('p', { class: 'quiet' }, `On ${dayText(today)}. Checked: read and judged since sixty days before the season of its depot opens. Pace: what the last four weeks would bring if they went on. Warranties that end within 120 days.`);
+  const note = element('p', { class: 'quiet' }, `On ${dayText(today)}. Checked: read and judged since sixty days before the season of its depot opens. Pace: what the last four weeks would bring if they went on; none where nothing was checked in them. Warranties that end within 120 days.`);
   fill(byId('ready'), note, element('div', { class: 'scroll', tabindex: '0', role: 'region', 'aria-label': 'Readiness by depot' }, table));
   get('season/history').then(showHistory).catch(refusal => sayFailure(byId('history-said'), refusal));
 }
