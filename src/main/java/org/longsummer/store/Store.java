@@ -27,6 +27,7 @@ public final class Store implements AutoCloseable {
     private static final int READERS = 8;
 
     private final HikariDataSource readers;
+    private final HikariDataSource watchers;
     private final HikariDataSource writers;
     private final Depots depots;
     private final Units units;
@@ -70,7 +71,8 @@ public final class Store implements AutoCloseable {
         units = new Units(reader, writer);
         visits = new Visits(reader);
         verdicts = new Verdicts(reader);
-        standings = new Standings(reader);
+        watchers = pool(source(file, SQLiteConfig.TransactionMode.DEFERRED), 1);
+        standings = new Standings(reader, new KeptCounts(jdbi(watchers)));
         closings = new LearnedLevels(reader);
         ahead = new LookingAhead(reader, clock);
         judging = new Judging(reader, writer, closings, ahead, clock);
@@ -237,6 +239,7 @@ public final class Store implements AutoCloseable {
     @Override
     public void close() {
         uses.close();
+        watchers.close();
         readers.close();
         writers.close();
     }
