@@ -56,7 +56,7 @@ final class Routes {
     }
 
     /** The manager's day: rounds and planned work. */
-    static void lay(RoutesConfig routes, RoundApi rounds, PlanApi plans, SeasonApi season) {
+    static void lay(RoutesConfig routes, RoundApi rounds, ChosenWorkApi plans, SeasonApi season) {
         routes.get("/api/rounds", rounds::list, SEE);
         routes.post("/api/rounds", rounds::make, VISIT);
         routes.get("/api/rounds/{round}", rounds::show, SEE);

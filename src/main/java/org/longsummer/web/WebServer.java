@@ -64,7 +64,7 @@ public final class WebServer implements AutoCloseable {
             layAccess(config.routes, store, door, cookies, clock);
             Routes.lay(config.routes, new FleetApi(store), new PhotoApi(store), new DepotApi(store), new TechnicianApi(store),
                     new BusinessApi(store), new RecordApi(store));
-            Routes.lay(config.routes, new RoundApi(store), new PlanApi(store), new SeasonApi(store));
+            Routes.lay(config.routes, new RoundApi(store), new ChosenWorkApi(store), new SeasonApi(store));
             Routes.lay(config.routes, new HealthApi(store, troubles), new HouseApi(store, demoFleet), new YardApi(store, clock), new UnitApi(store),
                     new VisitApi(store, clock), new ImportApi(store), new OfflineApi(store, clock), AppShell.ofPages());
         });
