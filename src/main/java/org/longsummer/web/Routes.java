@@ -63,7 +63,7 @@ final class Routes {
         routes.post("/api/rounds/{round}/stands", rounds::stand, VISIT);
         routes.get("/api/season", season::show, SEE);
         routes.get("/api/season/history", season::history, SEE);
-        routes.post("/api/planned-work", plans::plan, LOOK_AFTER);
+        routes.post("/api/yard/planned-work", plans::plan, LOOK_AFTER);
     }
 
     /** People and access. */

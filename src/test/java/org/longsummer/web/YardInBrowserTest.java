@@ -48,7 +48,7 @@ class YardInBrowserTest {
         assertTrue(DemoFleet.load(server.store));
         server.store.rounds().make(new VisitRound("r1", "", LocalDate.parse("2026-09-21"), "Ada", AUTUMN.instant()),
                 server.store.standings().ofUnits(List.of("FF-01", "FF-02", "FF-10", "FF-16", "LO-02"), Reach.EVERYWHERE));
-        server.post("api/planned-work", Map.of("id", "p1", "choice", Map.of("units", List.of("FF-01", "FF-10")), "boxes",
+        server.post("api/yard/planned-work", Map.of("id", "p1", "choice", Map.of("units", List.of("FF-01", "FF-10")), "boxes",
                 Map.of("works", "condenser_coil", "planned_for", "2026-09-25")));
         while (server.store.judging().adviseAgain() > 0) {
             continue;
