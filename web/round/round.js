@@ -47,7 +47,8 @@ function blank({ name, label, unit }, last) {
     element('span', { class: 'line' }, unitText(unit)));
 }
 
-const BEFORE = [{ name: 'volts_off', label: 'Volts, unit off', unit: 'V' }, { name: 'run_minutes', label: 'Minutes it had run', unit: 'min' }];
+const RUN = { name: 'run_minutes', label: 'Minutes it had run', unit: 'min' };
+const OFF = { name: 'volts_off', label: 'Volts, unit off', unit: 'V' };
 
 function moisture(last) {
   const [name] = ['return_wb', 'return_dp'].filter(other => last[other]);
@@ -63,11 +64,11 @@ function stopSheet(stop, index) {
     element('p', { class: 'where' }, whereNodes(stop)), stateLine(stop),
     look.length ? element('p', { class: 'likely-line' }, element('b', {}, 'Look for: '), look.join(' · ')) : '',
     stop.works.length ? element('p', {}, element('b', {}, 'Planned: '), stop.works.map(workText).join(', ')) : '',
-    element('ul', { class: 'blanks' }, [...BEFORE, ...READINGS, ...OPTIONAL].map(box => blank(box, last))),
-    ticks('Filter found', [['c', 'clean'], ['d', 'dirty'], ['m', 'missing']]), ticks('Condenser coil', [['c', 'clean'], ['l', 'light'], ['h', 'heavy']]),
+    element('ul', { class: 'blanks' }, [RUN, ...READINGS, OFF, ...OPTIONAL].map(box => blank(box, last))),
+    element('div', { class: 'tick-rows' }, ticks('Filter found', [['c', 'clean'], ['d', 'dirty'], ['m', 'missing']]), ticks('Condenser coil', [['c', 'clean'], ['l', 'light'], ['h', 'heavy']]),
     ticks('Humidity as', [['r', 'RH'], ['w', 'wet bulb'], ['d', 'dew point']]), ticks('Supply read at', SUPPLY_AT), ticks('Outdoor air read', AMBIENT_AT),
     ticks('Also', [['l', 'fan was low'], ['i', 'ice on the indoor coil'], ['g', 'generator'], ['v', 'inverter'], ['o', 'one thermometer for both']]),
-    ticks('Work done', WORKS), element('p', { class: 'ticks' }, element('span', {}, 'Time, name, note:')), element('span', { class: 'note-line' }));
+    ticks('Work done', WORKS)), element('p', { class: 'ticks' }, element('span', {}, 'Time, name, note:')), element('span', { class: 'note-line' }));
 }
 
 function standsForm(round) {

@@ -7,7 +7,7 @@ import { dropEverything, dropUnits, outbox } from './pocket.js';
 import { layPaper } from './paper.js';
 import { isWaiting, sendByItself } from './sending.js';
 
-const PAGES = [['yard', 'Yard'], ['visit', 'New visit'], ['new-unit', 'New unit'], ['import', 'Files'], ['phone', 'On this phone']];
+const PAGES = [['yard', 'Yard'], ['round', 'Rounds'], ['season', 'Season'], ['visit', 'New visit'], ['new-unit', 'New unit'], ['import', 'Files'], ['phone', 'On this phone']];
 
 function head(current) {
   const links = PAGES.map(([folder, title]) =>

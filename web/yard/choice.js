@@ -25,7 +25,7 @@ export function tickOf(row) {
     else ticked.delete(row.unit_id);
     changed();
   } });
-  return element('label', { class: 'tick no-print' }, box, element('span', { class: 'off-screen' }, `Choose ${row.label}`));
+  return element('label', { class: 'tick take no-print' }, box, element('span', { class: 'off-screen' }, `Choose ${row.label}`));
 }
 
 const rowBoxes = () => [...document.querySelectorAll('.tick input')];
@@ -111,7 +111,7 @@ function planForm(signedIn) {
       field('Note', element('input', { type: 'text', id: 'note', name: 'note', dir: 'auto' })), name(signedIn)),
     element('div', { class: 'buttons' }, element('button', { class: 'main' }, 'Plan it'), cancel()));
   onSubmit(form, problems, async boxes => {
-    const { planned } = await post('planned-work/chosen', { id, choice: choice(), boxes });
+    const { planned } = await post('yard/planned-work', { id, choice: choice(), boxes });
     ticked.clear();
     keep();
     fill(byId('acting'), element('p', { class: 'done-note' }, `Work is planned on ${count(planned, 'unit', 'units')}. `, element('a', { href: '?planned=yes' }, 'See them')));

@@ -20,7 +20,7 @@ CREATE TABLE depot (
     name text primary key,
     altitude_m double precision,
     time_zone text
-);
+, climate text);
 -- 
 CREATE TABLE unit (
     id text primary key,
@@ -244,15 +244,68 @@ CREATE TABLE journal (
     after_json text
 );
 -- 
+CREATE TABLE unit_change (
+    id bigint primary key,
+    unit_id text not null references unit (id),
+    kind text not null,
+    happened_on text not null,
+    recorded_at_ms bigint not null,
+    recorded_by text not null,
+    reason text not null,
+    -- the other unit of a swap or a replacement
+    other_unit_id text references unit (id),
+    -- one line a field: its name, a space, its text; line breaks became spaces
+    before_fields text not null,
+    after_fields text not null
+);
+-- 
+CREATE TABLE photo (
+    id text primary key,
+    visit_id text not null references visit (id),
+    subject text not null,
+    content_type text not null,
+    received_at_ms bigint not null,
+    saved_by text not null,
+    bytes blob,
+    removed_by text,
+    removed_at_ms bigint,
+    removal_reason text
+);
+-- 
+CREATE TABLE technician (
+    name text primary key,
+    thermometer_kind text not null,
+    ambient_thermometer_kind text not null,
+    hygrometer_kind text not null,
+    clamp_kind text not null,
+    voltmeter_kind text not null,
+    probe_u_k double precision not null,
+    ambient_probe_u_k double precision not null,
+    humidity_u double precision not null,
+    clamp_relative_u double precision not null,
+    clamp_floor_u_a double precision not null,
+    voltage_u_v double precision not null
+);
+-- 
+CREATE TABLE business (
+    id bigint primary key,
+    name text not null,
+    address text not null,
+    telephone text not null,
+    licence_number text not null,
+    logo_type text,
+    logo blob
+);
+-- 
 insert into "flyway_schema_history" values (1, '1', 'units visits verdicts', 'SQL', 'V1__units_visits_verdicts.sql', -959695146, '', '2026-11-25 14:23:14.432', 1, 1);
 -- 
 insert into "flyway_schema_history" values (2, '2', 'people and journal', 'SQL', 'V2__people_and_journal.sql', -1916098512, '', '2026-11-25 16:02:19.064', 4, 1);
 -- 
-insert into "flyway_schema_history" values (3, '3', 'next check reason', 'SQL', 'V3__next_check_reason.sql', 229918089, '', '2026-11-25 16:02:19.318', 0, 1);
+insert into "flyway_schema_history" values (3, '3', 'records', 'SQL', 'V3__records.sql', -743477048, '', '2026-11-25 17:25:01.029', 9, 1);
 -- 
 insert into "setting" values ('closed_through', '2031-06-03');
 -- 
-insert into "depot" values ('Ferrow Flats', 374.904, NULL);
+insert into "depot" values ('Ferrow Flats', 374.904, NULL, NULL);
 -- 
 insert into "unit" values ('u1', 'Wagon u1', 'Ferrow Flats', 3956.459445, 'R-32', 12.7, 'rla_plus_fan', 115.0, 0, 1, 45.0, 'ducted', '2019-04-02', 374.904, 'Nimbell', 'NB-135', 'SO1-5I u1', '50151U1', 'Van 12', 'rear', 'Ferrow Rentals', '2027-04-01', 'in_service');
 -- 
@@ -410,4 +463,8 @@ CREATE INDEX journal_by_unit on journal (unit_id, id);
 CREATE INDEX journal_by_about on journal (about, about_id, id);
 -- 
 CREATE INDEX standing_by_due on standing (next_due_on);
+-- 
+CREATE INDEX unit_change_by_unit on unit_change (unit_id, id);
+-- 
+CREATE INDEX photo_by_visit on photo (visit_id);
 -- 

@@ -164,7 +164,7 @@ CREATE TABLE standing (
     last_to_retake integer not null,
     visit_count integer not null,
     next_due_on text
-, next_due_reason text);
+, next_due_reason text, advice_option text, advice_works text, advice_timing text, advice_saving_minor bigint, advice_waiting_minor bigint, advice_currency text, advice_on text);
 -- 
 CREATE TABLE closing (
     generation integer not null,
@@ -244,13 +244,98 @@ CREATE TABLE journal (
     after_json text
 );
 -- 
+CREATE TABLE unit_change (
+    id bigint primary key,
+    unit_id text not null references unit (id),
+    kind text not null,
+    happened_on text not null,
+    recorded_at_ms bigint not null,
+    recorded_by text not null,
+    reason text not null,
+    -- the other unit of a swap or a replacement
+    other_unit_id text references unit (id),
+    -- one line a field: its name, a space, its text; line breaks became spaces
+    before_fields text not null,
+    after_fields text not null
+);
+-- 
+CREATE TABLE photo (
+    id text primary key,
+    visit_id text not null references visit (id),
+    subject text not null,
+    content_type text not null,
+    received_at_ms bigint not null,
+    saved_by text not null,
+    bytes blob,
+    removed_by text,
+    removed_at_ms bigint,
+    removal_reason text
+);
+-- 
+CREATE TABLE technician (
+    name text primary key,
+    thermometer_kind text not null,
+    ambient_thermometer_kind text not null,
+    hygrometer_kind text not null,
+    clamp_kind text not null,
+    voltmeter_kind text not null,
+    probe_u_k double precision not null,
+    ambient_probe_u_k double precision not null,
+    humidity_u double precision not null,
+    clamp_relative_u double precision not null,
+    clamp_floor_u_a double precision not null,
+    voltage_u_v double precision not null
+);
+-- 
+CREATE TABLE business (
+    id bigint primary key,
+    name text not null,
+    address text not null,
+    telephone text not null,
+    licence_number text not null,
+    logo_type text,
+    logo blob
+);
+-- 
+CREATE TABLE price (
+    scope text not null,
+    name text not null,
+    figure text not null,
+    amount text not null,
+    primary key (scope, name, figure)
+);
+-- 
+CREATE TABLE quote (
+    unit_id text primary key references unit (id),
+    work text not null,
+    price_minor bigint not null,
+    currency text not null,
+    offered_by text not null,
+    offered_on text
+);
+-- 
+CREATE TABLE planned_work (
+    id text primary key,
+    unit_id text not null references unit (id),
+    works text not null,
+    planned_for text not null,
+    price_minor bigint,
+    currency text,
+    note text not null,
+    planned_by text not null,
+    planned_at_ms bigint not null,
+    ended_as text,
+    ended_by text,
+    ended_at_ms bigint
+);
+-- 
 insert into "flyway_schema_history" values (1, '1', 'units visits verdicts', 'SQL', 'V1__units_visits_verdicts.sql', -959695146, '', '2026-11-25 14:23:14.432', 1, 1);
 -- 
 insert into "flyway_schema_history" values (2, '2', 'people and journal', 'SQL', 'V2__people_and_journal.sql', -1916098512, '', '2026-11-25 16:02:19.064', 4, 1);
 -- 
-insert into "flyway_schema_history" values (3, '3', 'next check reason', 'SQL', 'V3__next_check_reason.sql', 229918089, '', '2026-11-25 16:02:19.318', 0, 1);
+insert into "flyway_schema_history" values (3, '3', 'records', 'SQL', 'V3__records.sql', -743477048, '', '2026-11-25 17:25:01.029', 9, 1);
 -- 
-insert into "flyway_schema_history" values (4, '4', 'depot climate', 'SQL', 'V4__depot_climate.sql', 1763838769, '', '2026-11-25 16:02:19.430', 0, 1);
+insert into "flyway_schema_history" values (4, '4', 'money', 'SQL', 'V4__money.sql', -2019822408, '', '2026-11-25 17:25:01.343', 3, 1);
 -- 
 insert into "setting" values ('closed_through', '2031-06-03');
 -- 
@@ -320,7 +405,7 @@ van 12
 rear
 ferrow rentals
 nimbell
-nb-135', 1, 'drifting', 2, 'condenser_fouling', 'condenser_fouling', 0.77712756929311033, 0.10627082114524201, 0.19515758495155522, '2031-06-01', 'a4', 1938351600000, 'a4', 1938351600000, 0, 4, NULL, NULL);
+nb-135', 1, 'drifting', 2, 'condenser_fouling', 'condenser_fouling', 0.77712756929311033, 0.10627082114524201, 0.19515758495155522, '2031-06-01', 'a4', 1938351600000, 'a4', 1938351600000, 0, 4, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL);
 -- 
 insert into "standing" values ('u2', 'Ferrow Flats', 'Wagon u2', 'u2
 wagon u2
@@ -330,7 +415,7 @@ van 12
 rear
 ferrow rentals
 nimbell
-nb-135', 1, 'steady', 0, 'none', 'condenser_fouling', 0.30361221588869869, 0.56484135717491002, 0.069735062097894679, '2031-06-02', 'b4', 1938355200000, 'b4', 1938355200000, 0, 3, NULL, NULL);
+nb-135', 1, 'steady', 0, 'none', 'condenser_fouling', 0.30361221588869869, 0.56484135717491002, 0.069735062097894679, '2031-06-02', 'b4', 1938355200000, 'b4', 1938355200000, 0, 3, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL);
 -- 
 insert into "closing" values (1, '2031-06-01', 'class/13500/R-32/DUCTED', '0.16450738176463353 0.08383118082113157 0.12305259080145214 0.039592965991707495');
 -- 
@@ -412,4 +497,16 @@ CREATE INDEX journal_by_unit on journal (unit_id, id);
 CREATE INDEX journal_by_about on journal (about, about_id, id);
 -- 
 CREATE INDEX standing_by_due on standing (next_due_on);
+-- 
+CREATE INDEX unit_change_by_unit on unit_change (unit_id, id);
+-- 
+CREATE INDEX photo_by_visit on photo (visit_id);
+-- 
+CREATE INDEX planned_work_by_unit on planned_work (unit_id, planned_for);
+-- 
+CREATE INDEX planned_work_by_day on planned_work (planned_for, unit_id);
+-- 
+CREATE INDEX standing_by_waiting on standing (in_service, advice_waiting_minor desc, unit_id);
+-- 
+CREATE INDEX standing_by_advice_day on standing (advice_on, unit_id);
 -- 

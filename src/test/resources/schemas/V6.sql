@@ -164,7 +164,7 @@ CREATE TABLE standing (
     last_to_retake integer not null,
     visit_count integer not null,
     next_due_on text
-, next_due_reason text);
+, next_due_reason text, advice_option text, advice_works text, advice_timing text, advice_saving_minor bigint, advice_waiting_minor bigint, advice_currency text, advice_on text, duty text not null default 'in_service', installed_on text, warranty_until text, season_due_on text, filter_due_on text, planned_for text, pressing double precision not null default -2.0, dearest double precision not null default -0.002, last_seen_ms bigint not null default 0);
 -- 
 CREATE TABLE closing (
     generation integer not null,
@@ -272,17 +272,103 @@ CREATE TABLE photo (
     removal_reason text
 );
 -- 
+CREATE TABLE technician (
+    name text primary key,
+    thermometer_kind text not null,
+    ambient_thermometer_kind text not null,
+    hygrometer_kind text not null,
+    clamp_kind text not null,
+    voltmeter_kind text not null,
+    probe_u_k double precision not null,
+    ambient_probe_u_k double precision not null,
+    humidity_u double precision not null,
+    clamp_relative_u double precision not null,
+    clamp_floor_u_a double precision not null,
+    voltage_u_v double precision not null
+);
+-- 
+CREATE TABLE business (
+    id bigint primary key,
+    name text not null,
+    address text not null,
+    telephone text not null,
+    licence_number text not null,
+    logo_type text,
+    logo blob
+);
+-- 
+CREATE TABLE price (
+    scope text not null,
+    name text not null,
+    figure text not null,
+    amount text not null,
+    primary key (scope, name, figure)
+);
+-- 
+CREATE TABLE quote (
+    unit_id text primary key references unit (id),
+    work text not null,
+    price_minor bigint not null,
+    currency text not null,
+    offered_by text not null,
+    offered_on text
+);
+-- 
+CREATE TABLE planned_work (
+    id text primary key,
+    unit_id text not null references unit (id),
+    works text not null,
+    planned_for text not null,
+    price_minor bigint,
+    currency text,
+    note text not null,
+    planned_by text not null,
+    planned_at_ms bigint not null,
+    ended_as text,
+    ended_by text,
+    ended_at_ms bigint
+);
+-- 
+CREATE TABLE stand (
+    unit_id text primary key references unit (id),
+    stand_row text not null,
+    stand_place text not null
+);
+-- 
+CREATE TABLE visit_round (
+    id text primary key,
+    title text not null,
+    for_day text not null,
+    made_by text not null,
+    made_at_ms bigint not null
+);
+-- 
+CREATE TABLE visit_round_stop (
+    round_id text not null references visit_round (id),
+    unit_id text not null references unit (id),
+    position integer not null,
+    visit_id text not null unique,
+    primary key (round_id, unit_id)
+);
+-- 
+CREATE TABLE file_form (
+    header text primary key,
+    columns text not null,
+    answers text not null,
+    said_by text not null
+);
+-- 
 insert into "flyway_schema_history" values (1, '1', 'units visits verdicts', 'SQL', 'V1__units_visits_verdicts.sql', -959695146, '', '2026-11-25 14:23:14.432', 1, 1);
 -- 
 insert into "flyway_schema_history" values (2, '2', 'people and journal', 'SQL', 'V2__people_and_journal.sql', -1916098512, '', '2026-11-25 16:02:19.064', 4, 1);
 -- 
-insert into "flyway_schema_history" values (3, '3', 'next check reason', 'SQL', 'V3__next_check_reason.sql', 229918089, '', '2026-11-25 16:02:19.318', 0, 1);
+insert into "flyway_schema_history" values (3, '3', 'records', 'SQL', 'V3__records.sql', -743477048, '', '2026-11-25 17:25:01.029', 9, 1);
 -- 
-insert into "flyway_schema_history" values (4, '4', 'depot climate', 'SQL', 'V4__depot_climate.sql', 1763838769, '', '2026-11-25 16:02:19.430', 0, 1);
+insert into "flyway_schema_history" values (4, '4', 'money', 'SQL', 'V4__money.sql', -2019822408, '', '2026-11-25 17:25:01.343', 3, 1);
 -- 
-insert into "flyway_schema_history" values (5, '5', 'unit changes', 'SQL', 'V5__unit_changes.sql', -632962435, '', '2026-11-25 16:02:19.550', 0, 1);
+insert into "flyway_schema_history" values (5, '5', 'yard', 'SQL', 'V5__yard.sql', 708033969, '', '2026-11-25 17:25:01.533', 4, 1);
 -- 
-insert into "flyway_schema_history" values (6, '6', 'photos', 'SQL', 'V6__photos.sql', 1218770161, '', '2026-11-25 16:02:19.633', 0, 1);
+insert into "flyway_schema_history" values (6, '6', 'file form', 'SQL', 'V6__file_form.sql', 400346162, '', '2026-11-25 17:25:01.656', 0, 1);
 -- 
 insert into "setting" values ('closed_through', '2031-06-03');
 -- 
@@ -345,24 +431,24 @@ insert into "verdict" values ('b3', 'u2', 1938268800000, 'steady', 'none', 0.804
 insert into "verdict" values ('b4', 'u2', 1938355200000, 'steady', 'none', 0.56484135717491002, 0.30361221588869869, 0.11745337145196158, 0.0016982491028436383, 0.0050931057421040663, 0.0, 0.0011771121427176586, 0.0061245884967644675, 0.069735062097894679, '2031-06-02', 11.110831003677788, 1.1344526509216248, 12.048724971614822, 0.38157616937273964, 0.0099755408399368473, 0.10210331257365993, 0.0067228801019722229, 0.031669423135782568, 0.056708736181815218, 0.01758459433353262, 0.066516825045171396, 0.019788324307005587, '2031-06-03');
 -- 
 insert into "standing" values ('u1', 'Ferrow Flats', 'Wagon u1', 'u1
-wagon u1
-so1-5i u1
+wag0n u1
+501-51 u1
 50151u1
 van 12
 rear
-ferrow rentals
-nimbell
-nb-135', 1, 'drifting', 2, 'condenser_fouling', 'condenser_fouling', 0.77712756929311033, 0.10627082114524201, 0.19515758495155522, '2031-06-01', 'a4', 1938351600000, 'a4', 1938351600000, 0, 4, NULL, NULL);
+ferr0w rental5
+n1mbell
+nb-135', 1, 'drifting', 2, 'condenser_fouling', 'condenser_fouling', 0.77712756929311033, 0.10627082114524201, 0.19515758495155522, '2031-06-01', 'a4', 1938351600000, 'a4', 1938351600000, 0, 4, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, 'in_service', '2019-04-02', '2027-04-01', NULL, NULL, NULL, -4.1951575849515557, -0.0041951575849515557, 1938351600000);
 -- 
 insert into "standing" values ('u2', 'Ferrow Flats', 'Wagon u2', 'u2
-wagon u2
-so1-5i u2
+wag0n u2
+501-51 u2
 50151u2
 van 12
 rear
-ferrow rentals
-nimbell
-nb-135', 1, 'steady', 0, 'none', 'condenser_fouling', 0.30361221588869869, 0.56484135717491002, 0.069735062097894679, '2031-06-02', 'b4', 1938355200000, 'b4', 1938355200000, 0, 3, NULL, NULL);
+ferr0w rental5
+n1mbell
+nb-135', 1, 'steady', 0, 'none', 'condenser_fouling', 0.30361221588869869, 0.56484135717491002, 0.069735062097894679, '2031-06-02', 'b4', 1938355200000, 'b4', 1938355200000, 0, 3, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, 'in_service', '2019-04-02', '2027-04-01', NULL, NULL, NULL, -0.069735062097894679, -6.973506209789468e-05, 1938355200000);
 -- 
 insert into "closing" values (1, '2031-06-01', 'class/13500/R-32/DUCTED', '0.16450738176463353 0.08383118082113157 0.12305259080145214 0.039592965991707495');
 -- 
@@ -402,14 +488,6 @@ CREATE INDEX visit_by_closing on visit (closes_on);
 -- 
 CREATE INDEX verdict_by_unit on verdict (unit_id, visited_at_ms);
 -- 
-CREATE INDEX standing_by_urgency on standing (in_service, state_rank desc, p_impact desc, unit_id);
--- 
-CREATE INDEX standing_by_depot on standing (depot, state_rank desc, p_impact desc, unit_id);
--- 
-CREATE INDEX standing_by_last_visit on standing (last_visit_at_ms, unit_id);
--- 
-CREATE INDEX standing_by_label on standing (label, unit_id);
--- 
 CREATE TRIGGER visit_is_append_only before update on visit
 begin select raise(abort, 'visits are append-only'); end;
 -- 
@@ -443,9 +521,46 @@ CREATE INDEX journal_by_unit on journal (unit_id, id);
 -- 
 CREATE INDEX journal_by_about on journal (about, about_id, id);
 -- 
-CREATE INDEX standing_by_due on standing (next_due_on);
--- 
 CREATE INDEX unit_change_by_unit on unit_change (unit_id, id);
 -- 
 CREATE INDEX photo_by_visit on photo (visit_id);
+-- 
+CREATE INDEX planned_work_by_unit on planned_work (unit_id, planned_for);
+-- 
+CREATE INDEX planned_work_by_day on planned_work (planned_for, unit_id);
+-- 
+CREATE INDEX standing_by_advice_day on standing (advice_on, unit_id);
+-- 
+CREATE INDEX standing_by_dearest on standing (in_service, dearest, unit_id, depot, state, condition, since, last_to_retake, visit_count,
+    next_due_on, season_due_on, filter_due_on, warranty_until, planned_for, last_seen_ms, installed_on, duty);
+-- 
+CREATE INDEX standing_by_pressing on standing (in_service, pressing, unit_id, depot, state, condition, since, last_to_retake, visit_count,
+    next_due_on, season_due_on, filter_due_on, warranty_until, planned_for, last_seen_ms, installed_on, duty);
+-- 
+CREATE INDEX standing_by_depot on standing (depot, in_service, dearest, unit_id);
+-- 
+CREATE INDEX standing_by_last_visit on standing (in_service, last_seen_ms, unit_id);
+-- 
+CREATE INDEX standing_by_label on standing (in_service, label, unit_id);
+-- 
+CREATE TRIGGER standing_planned_added after insert on planned_work begin
+    update standing set planned_for = (select min(p.planned_for) from planned_work p where p.unit_id = new.unit_id and p.ended_as is null)
+    where unit_id = new.unit_id;
+end;
+-- 
+CREATE TRIGGER standing_planned_changed after update on planned_work begin
+    update standing set planned_for = (select min(p.planned_for) from planned_work p where p.unit_id = new.unit_id and p.ended_as is null)
+    where unit_id = new.unit_id;
+end;
+-- 
+CREATE TRIGGER standing_planned_removed after delete on planned_work begin
+    update standing set planned_for = (select min(p.planned_for) from planned_work p where p.unit_id = old.unit_id and p.ended_as is null)
+    where unit_id = old.unit_id;
+end;
+-- 
+CREATE INDEX visit_round_by_day on visit_round (for_day);
+-- 
+CREATE INDEX visit_round_stop_by_unit on visit_round_stop (unit_id);
+-- 
+CREATE INDEX verdict_of_acts on verdict (unit_id) where state = 'act';
 -- 

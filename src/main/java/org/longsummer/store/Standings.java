@@ -30,9 +30,11 @@ public final class Standings {
     private static final String FROM = " from standing s join unit u on u.id = s.unit_id";
 
     private final Jdbi reader;
+    private final KeptCounts kept;
 
-    Standings(Jdbi reader) {
+    Standings(Jdbi reader, KeptCounts kept) {
         this.reader = reader;
+        this.kept = kept;
     }
 
     public Optional<Standing> ofUnit(String unitId) {
@@ -94,6 +96,10 @@ public final class Standings {
 
     /** How many units a filter lets through. */
     public int count(YardFilter filter) {
+        return kept.of(filter, () -> counted(filter));
+    }
+
+    private int counted(YardFilter filter) {
         YardNarrowing narrowing = new YardNarrowing(filter);
         return reader.withHandle(handle -> handle.createQuery("select count(*) from standing s indexed by " + narrowing.indexForCounts()
                 + narrowing.where()).bindMap(narrowing.values()).mapTo(Integer.class).one());
@@ -106,6 +112,10 @@ public final class Standings {
      * @param days the days that some of them count from
      */
     public YardCounts counts(YardFilter filter, YardDays days) {
+        return kept.of(List.of(filter, days), () -> counted(filter, days));
+    }
+
+    private YardCounts counted(YardFilter filter, YardDays days) {
         YardNarrowing narrowing = new YardNarrowing(filter);
         return reader.withHandle(handle -> days.bind(handle.createQuery(YardDays.COUNTS + " from standing s indexed by "
                 + narrowing.indexForCounts() + narrowing.where()).bindMap(narrowing.values()))

@@ -30,6 +30,7 @@ public final class Store implements AutoCloseable {
     private static final int READER_PAGES_KILOBYTES = 8_000;
 
     private final HikariDataSource readers;
+    private final HikariDataSource watchers;
     private final HikariDataSource writers;
     private final Depots depots;
     private final Units units;
@@ -58,6 +59,7 @@ public final class Store implements AutoCloseable {
     private final FileForms fileForms;
     private final Rounds rounds;
     private final Rejudging rejudging;
+    private final Seasons seasons;
     private final Clock clock;
     private final Path file;
 
@@ -74,7 +76,8 @@ public final class Store implements AutoCloseable {
         units = new Units(reader, writer);
         visits = new Visits(reader);
         verdicts = new Verdicts(reader);
-        standings = new Standings(reader);
+        watchers = pool(source(file, SQLiteConfig.TransactionMode.DEFERRED, READER_PAGES_KILOBYTES), 1);
+        standings = new Standings(reader, new KeptCounts(jdbi(watchers)));
         closings = new LearnedLevels(reader);
         ahead = new LookingAhead(reader, clock);
         judging = new Judging(reader, writer, closings, ahead, clock);
@@ -97,6 +100,7 @@ public final class Store implements AutoCloseable {
         fileForms = new FileForms(reader, writer);
         rounds = new Rounds(reader, writer);
         rejudging = new Rejudging(reader, writer, closings);
+        seasons = new Seasons(reader);
     }
 
     /**
@@ -193,6 +197,10 @@ public final class Store implements AutoCloseable {
         return quotes;
     }
 
+    public Seasons seasons() {
+        return seasons;
+    }
+
     public Rounds rounds() {
         return rounds;
     }
@@ -248,6 +256,7 @@ public final class Store implements AutoCloseable {
     @Override
     public void close() {
         uses.close();
+        watchers.close();
         readers.close();
         writers.close();
     }

@@ -192,7 +192,7 @@ final class ApiDescription {
 
     private static List<Operation> rounds() {
         return List.of(
-                post("/api/planned-work/chosen", "Plan work on units chosen in the yard", YardPlanApi.Planned.class).takes(YardPlanApi.Form.class).status(201),
+                post("/api/yard/planned-work", "Plan work on units chosen in the yard", ChosenWorkApi.Planned.class).takes(ChosenWorkApi.Form.class).status(201),
                 get("/api/rounds", "The latest rounds", RoundApi.ListView.class),
                 post("/api/rounds", "Make a round of units chosen in the yard", RoundApi.Made.class).takes(RoundApi.Form.class).status(201),
                 get("/api/rounds/{round}", "A round in the order in which one walks it", RoundApi.RoundView.class).asks("system"),

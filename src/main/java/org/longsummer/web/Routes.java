@@ -56,12 +56,14 @@ final class Routes {
     }
 
     /** The manager's day: rounds and planned work. */
-    static void lay(RoutesConfig routes, RoundApi rounds, YardPlanApi plans) {
+    static void lay(RoutesConfig routes, RoundApi rounds, ChosenWorkApi plans, SeasonApi season) {
         routes.get("/api/rounds", rounds::list, SEE);
         routes.post("/api/rounds", rounds::make, VISIT);
         routes.get("/api/rounds/{round}", rounds::show, SEE);
         routes.post("/api/rounds/{round}/stands", rounds::stand, VISIT);
-        routes.post("/api/planned-work/chosen", plans::plan, LOOK_AFTER);
+        routes.get("/api/season", season::show, SEE);
+        routes.get("/api/season/history", season::history, SEE);
+        routes.post("/api/yard/planned-work", plans::plan, LOOK_AFTER);
     }
 
     /** Money: what lies ahead, the weighing, prices, planned work. */

@@ -69,7 +69,7 @@ public final class WebServer implements AutoCloseable {
             layAccess(config.routes, store, door, cookies, clock);
             Routes.lay(config.routes, new FleetApi(store), new PhotoApi(store), new DepotApi(store), new TechnicianApi(store),
                     new BusinessApi(store), new RecordApi(store), handovers);
-            Routes.lay(config.routes, new RoundApi(store), new YardPlanApi(store));
+            Routes.lay(config.routes, new RoundApi(store), new ChosenWorkApi(store), new SeasonApi(store));
             Routes.lay(config.routes, new WeighingApi(store), new PriceApi(store), new PlanApi(store), new SheetApi(store));
             config.routes.get("/api/openapi.json", new DescriptionApi(this::addresses, MAPPER)::show, Needs.NOTHING);
             Routes.lay(config.routes, new HealthApi(store, troubles), new HouseApi(store, demoFleet), new YardApi(store, clock), new UnitApi(store),

@@ -111,6 +111,20 @@ class YardPlanTest {
         }
     }
 
+    /** What was counted holds until somebody writes, also from outside of this process. */
+    @Test
+    void countsAreNeverOlderThanTheLastWrite() {
+        YardFilter wagons = YardFilter.ALL.containing("wagon");
+        assertEquals(0, store.standings().count(wagons));
+        for (int i = 1; i <= 3; i++) {
+            store.units().save(Samples.unit("u" + i));
+            assertEquals(i, store.standings().count(wagons));
+            assertEquals(i, store.standings().count(wagons), "asked again");
+        }
+        handle.execute("update standing set in_service = 0 where unit_id = 'u2'");
+        assertEquals(2, store.standings().count(wagons), "written by another connection");
+    }
+
     private static List<String> ids(YardPage page) {
         return page.rows().stream().map(Standing::unitId).toList();
     }

@@ -60,7 +60,7 @@ class YardApiTest {
         server.addUnit("Heron 2", "Ferrow Flats");
         server.addUnit("Heron 3", "Lake Orrin");
         server.saveVisit("heron-1", "v1", RunningServer.soundVisit("2026-07-18T11:30"));
-        server.post("api/planned-work/chosen", Map.of("id", "p1", "choice", Map.of("units", List.of("heron-2")),
+        server.post("api/yard/planned-work", Map.of("id", "p1", "choice", Map.of("units", List.of("heron-2")),
                 "boxes", Map.of("works", "filter", "planned_for", "2026-07-22")));
         JsonNode yard = server.get("api/yard").body();
         int told = 0;
@@ -118,14 +118,14 @@ class YardApiTest {
         IntStream.range(0, 7).forEach(i -> server.addUnit("Heron " + i, "Ferrow Flats"));
         Map<String, Object> plan = Map.of("id", "plan1", "choice", Map.of("filter", Map.of("depot", "Ferrow Flats"), "expected", 7),
                 "boxes", Map.of("works", "filter,condenser_coil", "planned_for", "2026-08-01", "by", "Ada"));
-        assertEquals(7, server.post("api/planned-work/chosen", plan).body().path("planned").asInt());
-        assertEquals(201, server.post("api/planned-work/chosen", plan).status());
+        assertEquals(7, server.post("api/yard/planned-work", plan).body().path("planned").asInt());
+        assertEquals(201, server.post("api/yard/planned-work", plan).status());
         assertEquals(7, found("planned=yes"));
         assertEquals(0, found("planned=no"));
         assertEquals(1, server.store.plans().toDo("heron-3").size(), "sent twice, planned once");
         assertEquals(34_500, server.store.plans().toDo("heron-3").get(0).price().orElseThrow().minor(),
                 "by the list's defaults: a call of 110, a filter of 10, one and a half hours of 150");
-        Answer refused = server.post("api/planned-work/chosen", Map.of("id", "", "choice", Map.of("units", List.of("heron-1")), "boxes", Map.of("price", "-3")));
+        Answer refused = server.post("api/yard/planned-work", Map.of("id", "", "choice", Map.of("units", List.of("heron-1")), "boxes", Map.of("price", "-3")));
         assertEquals(422, refused.status());
         assertEquals(4, refused.body().path("problems").size(), refused.body()::toString);
     }
@@ -181,7 +181,7 @@ class YardApiTest {
         assertEquals(1, moss.get("/api/rounds").body().path("rounds").get(0).path("stops").asInt());
         moss.post("/api/rounds/r1/stands", Map.of("stands", List.of(Map.of("unit_id", "crane-1", "row", "Z", "place", "9"))));
         assertEquals("", staff.at("Quill Danner").get("/api/rounds/r1").body().path("stops").get(0).path("row").asText());
-        assertEquals(0, moss.post("/api/planned-work/chosen", Map.of("id", "p", "choice", Map.of("units", List.of("crane-1")), "boxes",
+        assertEquals(0, moss.post("/api/yard/planned-work", Map.of("id", "p", "choice", Map.of("units", List.of("crane-1")), "boxes",
                 Map.of("works", "filter", "planned_for", "2026-08-01"))).body().path("planned").asInt());
         assertEquals(List.of(), server.store.plans().toDo("crane-1"));
         assertFalse(moss.post("/api/yard.csv", Map.of("units", List.of("crane-1", "heron-1"))).text().contains("Crane"));

@@ -19,13 +19,13 @@ import org.longsummer.store.Store;
 import org.longsummer.wire.Boxes;
 
 /** Work that is planned for units that were chosen in the yard. */
-final class YardPlanApi {
+final class ChosenWorkApi {
     private static final int AT_ONCE = 500;
     private static final int LONGEST_NOTE = 1_000;
 
     private final Store store;
 
-    YardPlanApi(Store store) {
+    ChosenWorkApi(Store store) {
         this.store = store;
     }
 
