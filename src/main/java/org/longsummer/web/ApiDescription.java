@@ -90,8 +90,8 @@ final class ApiDescription {
                 get("/api/house", "Whose record this is and who asks", HouseApi.House.class),
                 post("/api/demo", "Bring the invented demo fleet into an empty record", HouseApi.House.class),
                 delete("/api/demo", "Remove the demo fleet", HouseApi.House.class),
-                get("/api/yard", "The fleet, most pressing first, fifty a page", YardApi.YardView.class)
-                        .asks("system", "depot", "state", "condition", "text", "seen", "due", "duty", "order", "page"),
+                get("/api/yard", "The fleet, dearest to wait for first, fifty a page", YardApi.YardView.class)
+                        .asks("system", "depot", "state", "condition", "text", "duty", "order", "after", "after_unit"),
                 post("/api/units", "Enter a unit", UnitApi.Added.class).takes(UnitApi.Form.class).status(201).asks("system"),
                 get("/api/units/{unit}", "A unit with its whole record", UnitApi.UnitPage.class).asks("system"),
                 get("/api/units/{unit}/form", "A unit's boxes as they may be edited", FleetApi.EditPage.class).asks("system"),
@@ -193,6 +193,10 @@ final class ApiDescription {
     private static List<Operation> rounds() {
         return List.of(
                 post("/api/yard/planned-work", "Plan work on units chosen in the yard", ChosenWorkApi.Planned.class).takes(ChosenWorkApi.Form.class).status(201),
+                get("/api/yard.csv", "All units that fit a filter, as CSV", null).gives("text/csv"),
+                post("/api/yard.csv", "Units chosen in the yard, as CSV", null).takes(YardChoice.Form.class).gives("text/csv"),
+                get("/api/season", "How far each depot is with the season's checks", SeasonApi.SeasonView.class),
+                get("/api/season/history", "What became of the acts there were", SeasonApi.HistoryView.class),
                 get("/api/rounds", "The latest rounds", RoundApi.ListView.class),
                 post("/api/rounds", "Make a round of units chosen in the yard", RoundApi.Made.class).takes(RoundApi.Form.class).status(201),
                 get("/api/rounds/{round}", "A round in the order in which one walks it", RoundApi.RoundView.class).asks("system"),

@@ -57,6 +57,9 @@ class AccessibilityInBrowserTest {
         pages.put("reading/", "");
         pages.put("import/", "#send");
         pages.put("phone/", "");
+        pages.put("season/", "");
+        pages.put("round/", "");
+        pages.put("typed-in/?round=nothing", "");
         return pages;
     }
 
