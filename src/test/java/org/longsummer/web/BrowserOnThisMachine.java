@@ -6,8 +6,11 @@ import com.microsoft.playwright.Playwright;
 import com.microsoft.playwright.PlaywrightException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -49,7 +52,18 @@ public final class BrowserOnThisMachine {
         return shared.browser();
     }
 
-    public static Started start() {
+    /** One process of the tests at a time, so that two do not install the same. */
+    public static synchronized Started start() {
+        Path lock = Path.of(System.getProperty("java.io.tmpdir"), "longsummer-browser-tests.lock");
+        try (FileChannel channel = FileChannel.open(lock, StandardOpenOption.CREATE, StandardOpenOption.WRITE); FileLock held = channel.lock()) {
+            assert held.isValid();
+            return provide();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static Started provide() {
         Optional<Path> installed = installed();
         if (installed.isPresent()) {
             say("uses " + installed.get());
