@@ -5,15 +5,12 @@ import { get, newId, part, post } from '../shared/api.js';
 import { sayFailure } from '../shared/frame.js';
 import { onSubmit } from '../shared/form.js';
 import { technician } from '../shared/reader.js';
+import { READING_NAMES } from '../shared/readings.js';
 import { strip } from '../shared/strip.js';
 import { dayText, momentText, stateClass, stateText } from '../shared/words.js';
 import { visitPhotos } from './photos.js';
 import { markNodes, workText } from './visit-table.js';
 
-const READINGS = [['return_db', 'Return air'], ['return_rh_pct', 'Return humidity'], ['return_wb', 'Return wet bulb'], ['return_dp', 'Return dew point'],
-  ['supply_db', 'Supply air'], ['ambient_db', 'Outdoor air'], ['ambient_rh_pct', 'Outdoor humidity'], ['volts', 'Volts under load'], ['amps', 'Amps'],
-  ['run_minutes', 'Had run for'], ['condenser_entering_db', 'Air entering the condenser'], ['condenser_leaving_db', 'Air leaving the condenser'],
-  ['room_db', 'Room air'], ['fan_only_amps', 'Fan-only amps'], ['start_amps', 'Start peak'], ['capacitor_uf', 'Run capacitor']];
 const CHOICES = [['supply_at', 'Supply read at'], ['ambient_at', 'Outdoor air read at'], ['fan_speed', 'Fan'], ['power_source', 'Power'],
   ['filter_condition', 'Filter as found'], ['coil_condition', 'Condenser coil as found'], ['iced_coil', 'Coil iced'], ['volts_off', 'Volts with the unit off']];
 
@@ -94,7 +91,7 @@ export async function showVisit(target, visitId, page) {
       row?.marking ? element('p', {}, element('strong', {}, markNodes(row.marking)), visit.counts ? '' : '. It no longer counts.') : '',
       verdict ? said(verdict) : '',
       element('h3', {}, 'As read'),
-      terms([...READINGS.map(([name, term]) => [term, visit.shown[name]?.text]), ...CHOICES.map(([name, term]) => [term, choiceText(visit.boxes[name])]),
+      terms([...Object.entries(READING_NAMES).map(([name, [term]]) => [term, visit.shown[name]?.text]), ...CHOICES.map(([name, term]) => [term, choiceText(visit.boxes[name])]),
         ['Work done', row ? workText(row.work) : ''], ['By', named(visit.boxes.technician)], ['Instruments', visit.instruments.text],
         ['Note', visit.boxes.notes && element('span', { dir: 'auto', class: 'as-written' }, visit.boxes.notes)]]),
       visitPhotos(page.photos, page.visits, visitId),

@@ -1,28 +1,31 @@
 // The boxes for readings, in the order in which they are read on site.
 
 import { byId, element, fill } from '../shared/dom.js';
+import { READING_NAMES } from '../shared/readings.js';
 
 export const SUPPLY_AT = [['discharge', 'louver'], ['near_register', 'near register'], ['far_register', 'far register'], ['', 'not noted']];
 export const AMBIENT_AT = [['inlet', 'at the condenser'], ['ground', 'on the ground'], ['', 'not noted']];
 export const MOISTURE = [['return_rh_pct', 'RH', '%'], ['return_wb', 'wet bulb', 'temperature'], ['return_dp', 'dew point', 'temperature']];
 
-/** name: start of the box's name; temperatures get _f or _c. */
+/** By the start of the box's name; temperatures get _f or _c. */
+const box = (name, more) => ({ name, label: READING_NAMES[name][0], unit: READING_NAMES[name][1], ...more });
 export const READINGS = [
-  { name: 'return_db', label: 'Return air', hint: 'dry bulb, at the filter or grille', unit: 'temperature' },
-  { name: 'return_rh_pct', label: 'Return humidity', hint: 'at the same place', unit: '%', moisture: true },
-  { name: 'ambient_db', label: 'Outdoor air', hint: 'in the shade', unit: 'temperature', choice: ['ambient_at', AMBIENT_AT, 'Outdoor air read'] },
-  { name: 'supply_db', label: 'Supply air', hint: 'dry bulb', unit: 'temperature', choice: ['supply_at', SUPPLY_AT, 'Supply air read at'] },
-  { name: 'volts', label: 'Volts under load', hint: 'while it runs', unit: 'V' },
-  { name: 'amps', label: 'Amps', hint: 'whole unit, around one conductor', unit: 'A' },
+  box('return_db', { hint: 'dry bulb, at the filter or grille' }),
+  box('return_rh_pct', { hint: 'at the same place', moisture: true }),
+  box('ambient_db', { hint: 'in the shade', choice: ['ambient_at', AMBIENT_AT, 'Outdoor air read'] }),
+  box('supply_db', { hint: 'dry bulb', choice: ['supply_at', SUPPLY_AT, 'Supply air read at'] }),
+  box('volts', { hint: 'while it runs' }),
+  box('amps', { hint: 'whole unit, around one conductor' }),
 ];
 export const OPTIONAL = [
-  { name: 'ambient_rh_pct', label: 'Outdoor humidity', hint: '', unit: '%' },
-  { name: 'room_db', label: 'Room air', hint: 'middle of the room; a return much colder means a divider leak', unit: 'temperature' },
-  { name: 'condenser_entering_db', label: 'Air entering the condenser', hint: 'if outdoor air was read elsewhere', unit: 'temperature' },
-  { name: 'condenser_leaving_db', label: 'Air leaving the condenser', hint: 'mean of two or three points', unit: 'temperature' },
-  { name: 'fan_only_amps', label: 'Fan-only amps', hint: 'fan high, compressor off', unit: 'A' },
-  { name: 'start_amps', label: 'Start peak', hint: 'MAX hold at the start', unit: 'A' },
-  { name: 'capacitor_uf', label: 'Run capacitor', hint: 'discharged and disconnected', unit: 'µF' },
+  box('ambient_rh_pct', { hint: '' }),
+  box('room_db', { hint: 'middle of the room; a return much colder means a divider leak' }),
+  box('return_second_db', { hint: 'at the same place, to check the first' }),
+  box('condenser_entering_db', { hint: 'if outdoor air was read elsewhere' }),
+  box('condenser_leaving_db', { hint: 'mean of two or three points' }),
+  box('fan_only_amps', { hint: 'fan high, compressor off' }),
+  box('start_amps', { hint: 'MAX hold at the start' }),
+  box('capacitor_uf', { hint: 'discharged and disconnected' }),
 ];
 export const WORKS = [['filter', 'filter cleaned or replaced'], ['evaporator_coil', 'indoor coil cleaned'], ['condenser_coil', 'condenser coil cleaned'],
   ['capacitor', 'run capacitor replaced'], ['divider', 'divider sealed'], ['fan_motor', 'fan motor replaced'],

@@ -53,6 +53,7 @@ final class ColumnGuess {
         names.put("supply_db_", "supply|supply air|supply temp|supply air temp|discharge|discharge air|discharge temp|vent|vent temp|register temp"
                 + "|air out|outlet air|supply air dry bulb");
         names.put("ambient_db_", "ambient|ambient temp|ambient air|outdoor|outdoor temp|outdoor air|outside|outside temp|outside air|outdoor air temp");
+        names.put("return_second_db_", "second return|return 2|return air 2|second thermometer|return temp 2");
         names.put("room_db_", "room|room temp|room air|cabin temp|inside temp");
         names.put("return_rh_pct", "humidity|return humidity|relative humidity|rh|return rh|indoor humidity|return air humidity");
         names.put("ambient_rh_pct", "outdoor humidity|ambient humidity|outside humidity|ambient rh|outdoor rh");

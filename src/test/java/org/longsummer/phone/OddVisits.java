@@ -84,6 +84,7 @@ final class OddVisits {
         number(boxes, 0.8, "run_minutes", chance(0.8) ? 15 + random.nextInt(25) : random.nextInt(16), 0);
         temperature(boxes, 0.15, "condenser_entering_db", ambient + 6 * random.nextGaussian(), celsius);
         temperature(boxes, 0.15, "condenser_leaving_db", ambient + 20 + 6 * random.nextGaussian(), celsius);
+        temperature(boxes, 0.1, "return_second_db", back + 2 * random.nextGaussian(), celsius);
         temperature(boxes, 0.15, "room_db", back + 2 * random.nextGaussian(), celsius);
         number(boxes, 0.15, "fan_only_amps", 2 + random.nextDouble(), 1);
         number(boxes, 0.15, "start_amps", 35 + 40 * random.nextDouble(), 0);

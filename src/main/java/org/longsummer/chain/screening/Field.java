@@ -17,6 +17,7 @@ public enum Field {
     POWER_SOURCE("Power", "power_source"),
     CAPACITOR("Capacitor", Reading.CAPACITOR),
     ROOM_DRY_BULB("Room air", Reading.ROOM_DRY_BULB),
+    RETURN_SECOND_DRY_BULB("Return air by a second thermometer", Reading.RETURN_SECOND_DRY_BULB),
     CONDENSER_ENTERING("Air entering the condenser", Reading.CONDENSER_ENTERING),
     CONDENSER_LEAVING("Air leaving the condenser", Reading.CONDENSER_LEAVING),
     FAN_ONLY_AMPS("Fan-only amps", Reading.FAN_ONLY_AMPS),

@@ -29,6 +29,8 @@ public enum Mistake {
     HUMIDITY_DOUBTFUL("is outside what a room shows while it is cooled; weighed with the weather", "Read the humidity away from the cold air."),
     HUMIDITY_IMPOSSIBLE("does not go with the air temperature; worked out from the weather instead",
             "Wet the wick, wait for the probe, read again; percent in the box for percent."),
+    THERMOMETERS_DISAGREE("is not what the first thermometer shows at the same place; one of the two is off",
+            "Hold both in crushed ice and water, 32 °F (0 °C), and read with the one that is right."),
     INVERTER("an averaging meter misreads an inverter's current", "Use a true-RMS meter, or shore power."),
     COIL_ICED("the coil is iced: the readings show the ice, not the unit", "Let it thaw, dry it, find why it iced, then read again."),
     COMPRESSOR_OFF("the fan runs and the compressor does not",

@@ -3,6 +3,7 @@ package org.longsummer.chain.screening;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.longsummer.chain.visit.Instruments;
 import org.longsummer.chain.visit.Moisture;
 import org.longsummer.chain.visit.Readings;
 import org.longsummer.chain.visit.Unit;
@@ -23,6 +24,8 @@ final class OptionalReadings {
     private static final double LARGEST_CAPACITOR = 150;
     private static final double MOST_FAN_AMPS = 8;
     private static final double HIGHEST_START_PEAK = 150;
+    /** Three times the standard uncertainty of the difference of two thermometers as technicians carry them, K. */
+    private static final double THERMOMETERS_DIFFER = 3 * Math.sqrt(2) * Instruments.DEFAULT.probe().kelvins();
 
     private final Unit unit;
     private final Readings readings;
@@ -46,6 +49,7 @@ final class OptionalReadings {
         readings.ambientHumidity().filter(h -> !isHumidity(h))
                 .ifPresent(h -> note(Mistake.HUMIDITY_IMPOSSIBLE, Field.AMBIENT_HUMIDITY, h));
         temperature(Field.ROOM_DRY_BULB, Thermometer.RETURN, readings.roomDryBulb());
+        readings.returnSecondDryBulb().ifPresent(this::secondThermometer);
         temperature(Field.CONDENSER_ENTERING, Thermometer.CONDENSER_ENTERING, readings.condenserEntering());
         temperature(Field.CONDENSER_LEAVING, Thermometer.CONDENSER_LEAVING, readings.condenserLeaving());
         electrical();
@@ -58,6 +62,15 @@ final class OptionalReadings {
 
     private void temperature(Field field, Thermometer place, Optional<Temperature> reading) {
         reading.ifPresent(t -> place.mistake(t).ifPresent(mistake -> note(mistake, field, t)));
+    }
+
+    private void secondThermometer(Temperature second) {
+        Optional<Mistake> mistyped = Thermometer.RETURN.mistake(second);
+        if (mistyped.isPresent()) {
+            note(mistyped.get(), Field.RETURN_SECOND_DRY_BULB, second);
+        } else if (dryBulb().filter(first -> Math.abs(first.minus(second).kelvins()) > THERMOMETERS_DIFFER).isPresent()) {
+            note(Mistake.THERMOMETERS_DISAGREE, Field.RETURN_SECOND_DRY_BULB, second);
+        }
     }
 
     private static boolean isHumidity(RelativeHumidity humidity) {

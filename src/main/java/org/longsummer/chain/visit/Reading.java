@@ -43,6 +43,8 @@ public final class Reading<Q extends Quantity> {
             Measure.TEMPERATURE, Readings::condenserLeaving, ReadingsBuilder::condenserLeaving);
     public static final Reading<Temperature> ROOM_DRY_BULB = of("room_db", "room_dry_bulb", Measure.TEMPERATURE, Readings::roomDryBulb,
             ReadingsBuilder::roomDryBulb);
+    public static final Reading<Temperature> RETURN_SECOND_DRY_BULB = of("return_second_db", "return_second_dry_bulb", Measure.TEMPERATURE,
+            Readings::returnSecondDryBulb, ReadingsBuilder::returnSecondDryBulb);
     public static final Reading<Current> FAN_ONLY_AMPS = of("fan_only_amps", "fan_only_amps", Measure.CURRENT, Readings::fanOnlyAmps,
             ReadingsBuilder::fanOnlyAmps);
     public static final Reading<Current> START_PEAK = of("start_amps", "start_peak", Measure.CURRENT, Readings::startPeak,
@@ -53,7 +55,7 @@ public final class Reading<Q extends Quantity> {
     /** In the order in which they stand in files and lists. */
     public static final List<Reading<?>> ALL = List.of(RETURN_DRY_BULB, RETURN_RELATIVE_HUMIDITY, RETURN_WET_BULB, RETURN_DEW_POINT,
             SUPPLY_DRY_BULB, AMBIENT_DRY_BULB, AMBIENT_RELATIVE_HUMIDITY, AMPS, VOLTS, RUN_TIME, CONDENSER_ENTERING, CONDENSER_LEAVING,
-            ROOM_DRY_BULB, FAN_ONLY_AMPS, START_PEAK, CAPACITOR);
+            ROOM_DRY_BULB, RETURN_SECOND_DRY_BULB, FAN_ONLY_AMPS, START_PEAK, CAPACITOR);
 
     private final String name;
     private final String recordName;

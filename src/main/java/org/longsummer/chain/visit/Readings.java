@@ -25,6 +25,7 @@ import org.longsummer.quantity.Voltage;
  * @param condenserEntering air entering the condenser
  * @param condenserLeaving air leaving the condenser
  * @param roomDryBulb air in the middle of the room
+ * @param returnSecondDryBulb return air by a second thermometer, held beside the first
  * @param fanOnlyAmps amps with the fan alone on high
  * @param startPeak highest amps at start
  * @param capacitor measured capacitance of the run capacitor
@@ -32,13 +33,13 @@ import org.longsummer.quantity.Voltage;
 public record Readings(Optional<Temperature> returnDryBulb, Optional<Moisture> returnMoisture, Optional<Temperature> supplyDryBulb,
         SupplyAt supplyAt, Optional<Temperature> ambientDryBulb, AmbientAt ambientAt, Optional<RelativeHumidity> ambientHumidity,
         Optional<Current> amps, Optional<Voltage> volts, Optional<RunTime> runTime, Optional<Temperature> condenserEntering,
-        Optional<Temperature> condenserLeaving, Optional<Temperature> roomDryBulb, Optional<Current> fanOnlyAmps,
-        Optional<Current> startPeak, Optional<Capacitance> capacitor) {
+        Optional<Temperature> condenserLeaving, Optional<Temperature> roomDryBulb, Optional<Temperature> returnSecondDryBulb,
+        Optional<Current> fanOnlyAmps, Optional<Current> startPeak, Optional<Capacitance> capacitor) {
 
     /** Nothing read yet. */
     public static final Readings NONE = new Readings(Optional.empty(), Optional.empty(), Optional.empty(), SupplyAt.UNKNOWN,
             Optional.empty(), AmbientAt.UNKNOWN, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
-            Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+            Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
 
     /** Return air minus supply air, when both were read. */
     public Optional<TemperatureDifference> split() {

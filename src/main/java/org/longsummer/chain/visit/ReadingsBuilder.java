@@ -20,6 +20,7 @@ public final class ReadingsBuilder {
     private Optional<Temperature> condenserEntering = Optional.empty();
     private Optional<Temperature> condenserLeaving = Optional.empty();
     private Optional<Temperature> roomDryBulb = Optional.empty();
+    private Optional<Temperature> returnSecondDryBulb = Optional.empty();
     private Optional<Current> fanOnlyAmps = Optional.empty();
     private Optional<Current> startPeak = Optional.empty();
     private Optional<Capacitance> capacitor = Optional.empty();
@@ -40,6 +41,7 @@ public final class ReadingsBuilder {
         condenserEntering = start.condenserEntering();
         condenserLeaving = start.condenserLeaving();
         roomDryBulb = start.roomDryBulb();
+        returnSecondDryBulb = start.returnSecondDryBulb();
         fanOnlyAmps = start.fanOnlyAmps();
         startPeak = start.startPeak();
         capacitor = start.capacitor();
@@ -104,6 +106,11 @@ public final class ReadingsBuilder {
         return this;
     }
 
+    public ReadingsBuilder returnSecondDryBulb(Temperature value) {
+        returnSecondDryBulb = Optional.of(value);
+        return this;
+    }
+
     public ReadingsBuilder fanOnlyAmps(Current value) {
         fanOnlyAmps = Optional.of(value);
         return this;
@@ -136,6 +143,6 @@ public final class ReadingsBuilder {
 
     public Readings build() {
         return new Readings(returnDryBulb, returnMoisture, supplyDryBulb, supplyAt, ambientDryBulb, ambientAt, ambientHumidity, amps,
-                volts, runTime, condenserEntering, condenserLeaving, roomDryBulb, fanOnlyAmps, startPeak, capacitor);
+                volts, runTime, condenserEntering, condenserLeaving, roomDryBulb, returnSecondDryBulb, fanOnlyAmps, startPeak, capacitor);
     }
 }

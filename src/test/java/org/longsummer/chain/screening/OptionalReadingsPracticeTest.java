@@ -67,6 +67,16 @@ class OptionalReadingsPracticeTest {
         assertTrue(screen(ordinary().ambientHumidity(RelativeHumidity.percent(98))).findings().isEmpty(), "it may rain outdoors");
     }
 
+    /** The first shows 79 °F; two pocket thermometers that differ by 5 °F in the same air are not both right. */
+    @ParameterizedTest
+    @CsvSource({"79.4, ''", "77, ''", "84, THERMOMETERS_DISAGREE", "74, THERMOMETERS_DISAGREE", "26, CELSIUS_TYPED", "790, DECIMAL_SLIP"})
+    void aSecondThermometerBesideTheFirst(double second, String mistake) {
+        Screening screening = screen(ordinary().returnSecondDryBulb(fahrenheit(second)));
+        assertFalse(screening.isRetake());
+        assertEquals(mistake, screening.findings().stream().findFirst().map(f -> f.mistake().name()).orElse(""));
+        assertTrue(screening.usable().split().isPresent(), "which of the two is off, nobody knows");
+    }
+
     @Test
     void otherThermometers() {
         emptied(Mistake.CELSIUS_TYPED, Field.ROOM_DRY_BULB, ordinary().roomDryBulb(fahrenheit(27)));
