@@ -157,6 +157,9 @@ class WholeRecordTest {
             assertEquals(List.of(), findings.remarks());
             assertEquals(new Intake.Report(3, 0, 5, 0, List.of()), report);
             assertEquals(out, files(second, "again"));
+            while (second.judging().adviseAgain() > 0) {
+                // what is worth doing is worked out a few units at a time
+            }
             assertEquals(first.standings().ofUnit("u1").orElseThrow(), second.standings().ofUnit("u1").orElseThrow(), "and is judged the same");
         }
     }
