@@ -157,8 +157,18 @@ class WholeRecordTest {
             assertEquals(List.of(), findings.remarks());
             assertEquals(new Intake.Report(3, 0, 5, 0, List.of()), report);
             assertEquals(out, files(second, "again"));
+            advise(first);
+            advise(second);
             assertEquals(first.standings().ofUnit("u1").orElseThrow(), second.standings().ofUnit("u1").orElseThrow(), "and is judged the same");
         }
+    }
+
+    /** What is worth doing is worked out a few units at a time, after files were taken in or prices changed. */
+    private static void advise(Store store) {
+        int units;
+        do {
+            units = store.judging().adviseAgain();
+        } while (units > 0);
     }
 
     @Test
