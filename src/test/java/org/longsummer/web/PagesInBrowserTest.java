@@ -8,7 +8,6 @@ import com.microsoft.playwright.Browser.NewContextOptions;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.Page.ScreenshotOptions;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
 import java.nio.file.Path;
@@ -27,7 +26,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** The pages as people use them, in a real browser; pictures of them are left in {@code target/screenshots}. */
 class PagesInBrowserTest {
-    private static final Path PICTURES = Path.of("target", "screenshots");
 
     private static BrowserOnThisMachine.Started started;
 
@@ -75,7 +73,7 @@ class PagesInBrowserTest {
     }
 
     private void picture(Page page, String name) {
-        page.screenshot(new ScreenshotOptions().setPath(PICTURES.resolve(name + ".png")).setFullPage(true));
+        Screenshots.take(page, name);
     }
 
     private static void tap(Page page, AriaRole role, String name) {
@@ -153,7 +151,7 @@ class PagesInBrowserTest {
         assertThat(page.locator("#live-said .state")).isVisible();
         box(page, "Read by").fill("Ines");
         picture(page, "visit-verdict-" + width);
-        page.screenshot(new ScreenshotOptions().setPath(PICTURES.resolve("visit-as-seen-" + width + ".png")));
+        Screenshots.take(page, "visit-as-seen-" + width);
     }
 
     private void correct(Page page) {

@@ -12,7 +12,6 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.Cookie;
-import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,7 +28,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Signing in, one's account, the people and what was changed, in a real browser; pictures are left in {@code target/screenshots}. */
 class PeopleInBrowserTest {
-    private static final Path PICTURES = Path.of("target", "screenshots");
     /** Folders of the pages that are looked at here. */
     static final Set<String> PAGES = Set.of("sign-in", "people", "changes", "account", "welcome");
 
@@ -73,7 +71,7 @@ class PeopleInBrowserTest {
     }
 
     private static void look(Page page, String name) {
-        page.screenshot(new Page.ScreenshotOptions().setPath(PICTURES.resolve(name + ".png")).setFullPage(true));
+        Screenshots.take(page, name);
         assertEquals(List.of(), Accessibility.violations(page), name);
         assertTrue(page.evaluate("document.documentElement.scrollWidth <= innerWidth").equals(true), name + " is not wider than the screen");
     }

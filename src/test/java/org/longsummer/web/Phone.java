@@ -7,17 +7,14 @@ import com.microsoft.playwright.Browser.NewContextOptions;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.Page.ScreenshotOptions;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
 
 /** One technician's phone: its own storage, with or without a signal. */
 final class Phone implements AutoCloseable {
-    private static final Path PICTURES = Path.of("target", "screenshots");
 
     final BrowserContext context;
     final List<String> complaints = new ArrayList<>();
@@ -109,7 +106,7 @@ final class Phone implements AutoCloseable {
     }
 
     void picture(String name) {
-        page.screenshot(new ScreenshotOptions().setPath(PICTURES.resolve("phone-" + name + ".png")).setFullPage(true));
+        Screenshots.take(page, "phone-" + name);
     }
 
     @Override

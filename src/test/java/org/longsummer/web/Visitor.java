@@ -4,7 +4,6 @@ import com.microsoft.playwright.Browser.NewContextOptions;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.Page.ScreenshotOptions;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.LoadState;
@@ -13,14 +12,12 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
 
 /** Somebody who looks at pages: at a screen of some size, in light or dark. What the browser complains of is noted. */
 final class Visitor implements AutoCloseable {
-    private static final Path PICTURES = Path.of("target", "screenshots");
     private static final String RULES = rules();
     private static final String BREAKS = """
             async () => (await axe.run(document, { runOnly: { type: 'tag', values: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'] } }))
@@ -102,7 +99,7 @@ final class Visitor implements AutoCloseable {
     }
 
     void picture(String of) {
-        page.screenshot(new ScreenshotOptions().setPath(PICTURES.resolve(of + "-" + name + ".png")).setFullPage(true));
+        Screenshots.take(page, of + "-" + name);
     }
 
     /** Where the page breaks the rules of WCAG 2.2 at level AA, as far as they can be checked by a program. */
