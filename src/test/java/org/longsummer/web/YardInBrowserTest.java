@@ -165,7 +165,7 @@ class YardInBrowserTest {
         try (Visitor visitor = Visitor.onLaptop(server)) {
             visitor.go("round/?round=r1");
             assertThat(visitor.at(".stop img.code")).hasCount(5);
-            assertThat(visitor.at(".stop").first().locator(".blanks li")).hasCount(15);
+            assertThat(visitor.at(".stop").first().locator(".blanks li")).hasCount(16);
             byte[] pdf = visitor.page.pdf(new PdfOptions().setPath(Path.of("target", "screenshots", "round.pdf")).setFormat("A4").setPrintBackground(false));
             assertTrue(pdf.length > 10_000);
         }

@@ -21,7 +21,8 @@ public final class OutlookWording {
             return "No visit could be judged yet, so no date can be given.";
         }
         if (limit.alreadyPast() >= 0.5) {
-            return "It is most likely past the limit already (" + percent(limit.alreadyPast()) + ").";
+            return "It is more likely past the limit than not by now (" + percent(limit.alreadyPast())
+                    + "): what was seen goes on, and what nobody has looked for may have begun.";
         }
         if (limit.p50().isEmpty()) {
             return "It is not expected to fall below the limit by " + date.apply(limit.horizon()) + " (chance "
