@@ -101,7 +101,7 @@ public final class AgainstBareServer {
                 comparison.looking("a page of the yard that nobody asked for before", rounds,
                         (person, i) -> "/api/yard?order=label&after=A&after_unit=N" + pages.incrementAndGet());
                 plan(store, Math.min(units, PLANS));
-                comparison.looking("/api/planned-work, " + Math.min(units, PLANS) + " plans", rounds, (person, i) -> "/api/planned-work");
+                comparison.planned(Math.min(units, PLANS));
                 comparison.end();
             }
         }
@@ -139,6 +139,17 @@ public final class AgainstBareServer {
 
     private interface Address {
         String of(int person, int time);
+    }
+
+    /** One person alone: the list is looked at now and then. */
+    private void planned(int plans) throws Exception {
+        double[] waits = new double[10];
+        for (int i = 0; i < waits.length; i++) {
+            long start = System.nanoTime();
+            client.send(get(address + "/api/planned-work"), HttpResponse.BodyHandlers.ofByteArray());
+            waits[i] = (System.nanoTime() - start) / 1e6;
+        }
+        System.out.printf(Locale.ROOT, "/api/planned-work, %d plans: first answer %.0f ms, tenth %.0f ms%n", plans, waits[0], waits[waits.length - 1]);
     }
 
     private static void plan(Store store, int plans) {
