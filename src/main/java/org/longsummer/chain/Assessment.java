@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import org.longsummer.chain.condition.History;
 import org.longsummer.chain.condition.Verdict;
 import org.longsummer.chain.learning.Closer;
@@ -37,6 +38,11 @@ public final class Assessment {
      */
     public static List<Verdict> ofUnit(Unit unit, List<Visit> visits, Closings closings) {
         return judge(new History(unit, true), visits, closings);
+    }
+
+    /** Like {@link #ofUnit}, but only the verdicts of some visits give reasons, the lines of the budgets and the next best reading. */
+    public static List<Verdict> explaining(Unit unit, List<Visit> visits, Closings closings, Predicate<Visit> explained) {
+        return judge(new History(unit, explained), visits, closings);
     }
 
     /** Like {@link #ofUnit}, without the reasons, the lines of the budgets and the next best reading: several times quicker, for long lists. */

@@ -17,6 +17,7 @@ public final class Continuation {
     private final List<Visit> visits;
     private final Closings closings;
     private final History history;
+    private boolean opened;
 
     /** @param visits of this unit that count, in any order */
     public Continuation(Unit unit, List<Visit> visits, Closings closings) {
@@ -24,10 +25,11 @@ public final class Continuation {
         this.visits = new ArrayList<>(visits);
         this.visits.sort(Assessment.IN_ORDER);
         this.closings = closings;
-        this.history = new History(unit, true);
+        this.history = new History(unit, visit -> opened);
         for (List<Visit> moment : Moments.of(this.visits)) {
             Moments.judge(history, moment, closings);
         }
+        this.opened = true;
     }
 
     /** What one more visit says; nothing of it stays. */
@@ -37,6 +39,6 @@ public final class Continuation {
         }
         List<Visit> all = new ArrayList<>(visits);
         all.add(next);
-        return Assessment.ofUnit(unit, all, closings).stream().filter(verdict -> verdict.visit() == next).findFirst().orElseThrow();
+        return Assessment.explaining(unit, all, closings, next::equals).stream().filter(verdict -> verdict.visit() == next).findFirst().orElseThrow();
     }
 }

@@ -32,7 +32,7 @@ public final class UnitAhead {
     private final Standing seen;
     private final Standing standing;
     private final LifeCurve life;
-    private final Outlooker outlooker;
+    private final Assumed assumed;
     private final Weigher weigher;
     private final Circumstances circumstances;
 
@@ -41,7 +41,7 @@ public final class UnitAhead {
         this.seen = seen;
         this.standing = seen.later(today, assumed.clock, faults);
         this.life = assumed.life;
-        this.outlooker = new Outlooker(faults, life, assumed.clock);
+        this.assumed = assumed;
         this.weigher = new Weigher(faults, life, assumed.clock, assumed.prices);
         this.circumstances = new Circumstances(standing, Circumstances.soundDraw(unit.plate()), assumed.warrantyUntil, assumed.quote,
                 assumed.somebodyOnSite);
@@ -108,12 +108,16 @@ public final class UnitAhead {
     }
 
     public Outlook outlook() {
-        return outlooker.outlook(standing);
+        return outlooker().outlook(standing);
     }
 
     /** From the last visit on, for a chart on which that visit is the last point. */
     public Outlook.Fan fan() {
-        return outlooker.fan(seen);
+        return outlooker().fan(seen);
+    }
+
+    private Outlooker outlooker() {
+        return new Outlooker(assumed.faults, life, assumed.clock);
     }
 
     public Weighing weighing() {

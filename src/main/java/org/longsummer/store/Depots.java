@@ -30,10 +30,13 @@ public final class Depots {
 
     /** Those that somebody may see. */
     public List<Depot> all(Reach reach) {
+        return reader.withHandle(handle -> all(handle, reach));
+    }
+
+    static List<Depot> all(Handle handle, Reach reach) {
         ReachCondition seen = new ReachCondition(reach);
-        return reader.withHandle(handle -> handle
-                .createQuery("select " + COLUMNS + " from depot where " + seen.on("name") + " order by name")
-                .bindMap(seen.values()).map((row, context) -> depot(row)).list());
+        return handle.createQuery("select " + COLUMNS + " from depot where " + seen.on("name") + " order by name")
+                .bindMap(seen.values()).map((row, context) -> depot(row)).list();
     }
 
     public Optional<Depot> named(String name) {

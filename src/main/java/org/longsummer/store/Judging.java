@@ -10,11 +10,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.longsummer.chain.Assessment;
+import org.longsummer.chain.condition.State;
 import org.longsummer.chain.condition.Verdict;
 import org.longsummer.chain.learning.Closings;
+import org.longsummer.chain.visit.Unit;
 import org.longsummer.chain.visit.Visit;
 
 /**
@@ -49,7 +52,7 @@ public final class Judging {
             Visits.append(handle, List.of(exact), receipt(closed));
             exact.correction().ifPresent(correction -> Photos.follow(handle, correction.correctsId(), exact.visit().id()));
             List<Verdict> verdicts = judge(handle, Units.find(handle, exact.visit().unitId()).orElseThrow(),
-                    closed.closings());
+                    closed.closings(), visit -> visit.id().equals(exact.visit().id()));
             return new Saving.Stored(verdictOf(verdicts, exact.visit().id()).orElseThrow());
         }));
     }
@@ -65,7 +68,7 @@ public final class Judging {
                 return Withdrawing.NO_LONGER_COUNTED;
             }
             Visits.withdraw(handle, visitId, new Withdrawal(by, clock.instant().truncatedTo(ChronoUnit.MILLIS), reason));
-            judge(handle, Units.find(handle, stored.get().visit().unitId()).orElseThrow(), closed(handle).closings());
+            judgeAgain(handle, stored.get().visit().unitId());
             return Withdrawing.WITHDRAWN;
         });
     }
@@ -79,7 +82,7 @@ public final class Judging {
     }
 
     void judgeAgain(Handle handle, String unitId) {
-        Units.find(handle, unitId).ifPresent(unit -> judge(handle, unit, closed(handle).closings()));
+        Units.find(handle, unitId).ifPresent(unit -> judge(handle, unit, closed(handle).closings(), visit -> false));
     }
 
     /** Withdraws a visit and stores it, as typed, on the unit whose it was. */
@@ -121,19 +124,43 @@ public final class Judging {
         });
     }
 
-    /** The verdicts of a unit with all their reasons, in order of time; nothing is written. */
+    /**
+     * The verdicts of a unit, in order of time; nothing is written. Those that a page shows whole, the last and the last that was no
+     * retake, give their reasons.
+     */
     public List<Verdict> verdicts(String unitId) {
-        return reader.inTransaction(handle -> {
-            Closings closings = learned.known(handle).closings();
-            return Units.find(handle, unitId).map(unit -> Assessment.ofUnit(unit.unit(), Visits.current(handle, unitId), closings))
-                    .orElse(List.of());
+        return replayed(unitId, (unit, visits, closings) -> {
+            List<Verdict> verdicts = Assessment.explaining(unit, visits, closings, lastOf(visits)::contains);
+            boolean showsTwo = !verdicts.isEmpty() && verdicts.get(verdicts.size() - 1).state() == State.RETAKE;
+            return showsTwo ? Assessment.ofUnit(unit, visits, closings) : verdicts;
         });
+    }
+
+    private static List<Visit> lastOf(List<Visit> visits) {
+        return visits.subList(Math.max(0, visits.size() - 1), visits.size());
+    }
+
+    /** What one visit of a unit says, with its reasons; empty when it does not count. */
+    public Optional<Verdict> verdict(String unitId, String visitId) {
+        return verdictOf(replayed(unitId, (unit, visits, closings) -> Assessment.explaining(unit, visits, closings,
+                visit -> visit.id().equals(visitId))), visitId);
     }
 
     /** The same without reasons, several times quicker. */
     public List<Verdict> briefVerdicts(String unitId) {
-        return reader.inTransaction(handle -> Units.find(handle, unitId).map(unit -> Assessment.briefly(unit.unit(), Visits.current(handle, unitId),
-                learned.known(handle).closings())).orElse(List.of()));
+        return replayed(unitId, Assessment::briefly);
+    }
+
+    private List<Verdict> replayed(String unitId, Replaying replaying) {
+        return reader.inTransaction(handle -> {
+            Closings closings = learned.known(handle).closings();
+            return Units.find(handle, unitId).map(unit -> replaying.verdicts(unit.unit(), Visits.current(handle, unitId), closings))
+                    .orElse(List.of());
+        });
+    }
+
+    private interface Replaying {
+        List<Verdict> verdicts(Unit unit, List<Visit> visits, Closings closings);
     }
 
     /**
@@ -146,7 +173,7 @@ public final class Judging {
             List<Visit> visits = new ArrayList<>(Visits.current(handle, visit.unitId()));
             visits.removeIf(stored -> stored.id().equals(visit.id()));
             visits.add(visit);
-            return verdictOf(Assessment.ofUnit(unit.unit(), visits, learned.known(handle).closings()), visit.id());
+            return verdictOf(Assessment.explaining(unit.unit(), visits, learned.known(handle).closings(), visit::equals), visit.id());
         }));
     }
 
@@ -212,8 +239,8 @@ public final class Judging {
     }
 
     /** Judges a unit by what counts now and writes its verdicts, its standing and what is worth doing. */
-    private List<Verdict> judge(Handle handle, FleetUnit unit, Closings closings) {
-        List<Verdict> verdicts = Assessment.ofUnit(unit.unit(), Visits.current(handle, unit.id()), closings);
+    private List<Verdict> judge(Handle handle, FleetUnit unit, Closings closings, Predicate<Visit> explained) {
+        List<Verdict> verdicts = Assessment.explaining(unit.unit(), Visits.current(handle, unit.id()), closings, explained);
         Map<String, List<Verdict>> ofUnit = Map.of(unit.id(), verdicts);
         Verdicts.replace(handle, ofUnit);
         Standings.judge(handle, ofUnit);

@@ -23,7 +23,6 @@ import org.longsummer.chain.season.SeasonClock;
 import org.longsummer.chain.weighing.PriceKey;
 import org.longsummer.chain.weighing.PriceList;
 import org.longsummer.quantity.Altitude;
-import org.longsummer.science.statistics.Lifetime;
 
 /** What lies ahead of the units that are stored, by their verdicts, prices, quotes, warranty and depot's clock. */
 public final class LookingAhead {
@@ -58,18 +57,18 @@ public final class LookingAhead {
         return reader.inTransaction(handle -> of(unit, verdicts, today, prices, Quotes.of(handle, unit.id()), handle, somebodyOnSite));
     }
 
-    private UnitAhead of(FleetUnit unit, List<Verdict> verdicts, LocalDate today, PriceList prices, Optional<Quotes.InHand> quote, Handle handle,
+    UnitAhead of(FleetUnit unit, List<Verdict> verdicts, LocalDate today, PriceList prices, Optional<Quotes.InHand> quote, Handle handle,
             boolean somebodyOnSite) {
         Assumed assumed = new Assumed(prices, clockOf(unit, verdicts), unit.warrantyUntil(),
                 quote.map(Quotes.InHand::quote).filter(given -> given.price().currency().equals(prices.currency())), somebodyOnSite,
-                life(prices, lives.known(handle, today)), faultsAt(unit.unit().altitude()));
+                life(prices, lives.curve(handle, today)), faultsAt(unit.unit().altitude()));
         return UnitAhead.of(unit.unit(), verdicts, today, assumed);
     }
 
     /** Ages given for the fleet and for a depot that contradict each other are left aside, so that they keep no visit from being stored. */
-    private static LifeCurve life(PriceList prices, List<Lifetime> lives) {
-        return prices.number(PriceKey.LIFE_EARLY) < prices.number(PriceKey.LIFE_LATE) ? prices.life(lives)
-                : PriceList.defaults(prices.currency()).with(PriceKey.OCCUPANCY, prices.number(PriceKey.OCCUPANCY)).life(lives);
+    private static LifeCurve life(PriceList prices, Optional<LifeCurve> own) {
+        return prices.number(PriceKey.LIFE_EARLY) < prices.number(PriceKey.LIFE_LATE) ? prices.lifeOr(own)
+                : PriceList.defaults(prices.currency()).with(PriceKey.OCCUPANCY, prices.number(PriceKey.OCCUPANCY)).lifeOr(own);
     }
 
     private FaultModel faultsAt(Altitude altitude) {

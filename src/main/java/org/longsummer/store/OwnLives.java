@@ -3,8 +3,12 @@ package org.longsummer.store;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import org.jdbi.v3.core.Handle;
+import org.longsummer.chain.outlook.LifeCurve;
 import org.longsummer.science.statistics.Lifetime;
 
 /**
@@ -16,6 +20,7 @@ import org.longsummer.science.statistics.Lifetime;
  */
 final class OwnLives {
     private static final double DAYS_PER_YEAR = 365.25;
+    private static final int DAYS_KEPT = 3;
     /** Every machine: from its installation, or from the visit that put it there; until it was replaced, or was seen last. */
     private static final String LIVES = """
             select u.installed_on, min(v.day) as first_seen, max(v.day) as last_seen, u.duty, s.condition,
@@ -25,15 +30,20 @@ final class OwnLives {
             from unit u join visit v on v.unit_id = u.id join standing s on s.unit_id = u.id
             where u.installed_on is not null group by u.id order by u.id""";
 
-    private LocalDate day;
-    private List<Lifetime> lives = List.of();
+    /** By day: at one moment it is different days at different depots. */
+    private final Map<LocalDate, Optional<LifeCurve>> curves = new LinkedHashMap<>();
 
-    synchronized List<Lifetime> known(Handle handle, LocalDate today) {
-        if (!today.equals(day)) {
-            lives = read(handle, today);
-            day = today;
+    /** The curve that the lives give, as they were known when a day was first asked for; empty until enough of them have ended. */
+    synchronized Optional<LifeCurve> curve(Handle handle, LocalDate today) {
+        Optional<LifeCurve> known = curves.get(today);
+        if (known == null) {
+            known = LifeCurve.ofOwn(read(handle, today));
+            curves.put(today, known);
+            if (curves.size() > DAYS_KEPT) {
+                curves.remove(curves.keySet().iterator().next());
+            }
         }
-        return lives;
+        return known;
     }
 
     static List<Lifetime> read(Handle handle, LocalDate today) {

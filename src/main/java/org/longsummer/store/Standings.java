@@ -30,9 +30,9 @@ public final class Standings {
     private static final String FROM = " from standing s join unit u on u.id = s.unit_id";
 
     private final Jdbi reader;
-    private final KeptCounts kept;
+    private final KeptAnswers kept;
 
-    Standings(Jdbi reader, KeptCounts kept) {
+    Standings(Jdbi reader, KeptAnswers kept) {
         this.reader = reader;
         this.kept = kept;
     }

@@ -36,6 +36,7 @@ public final class Store implements AutoCloseable {
     private final Units units;
     private final Visits visits;
     private final Verdicts verdicts;
+    private final KeptAnswers answers;
     private final Standings standings;
     private final LearnedLevels closings;
     private final LookingAhead ahead;
@@ -56,6 +57,7 @@ public final class Store implements AutoCloseable {
     private final Prices prices;
     private final Quotes quotes;
     private final Plans plans;
+    private final PlannedSavings plannedSavings;
     private final FileForms fileForms;
     private final Rounds rounds;
     private final Rejudging rejudging;
@@ -77,7 +79,8 @@ public final class Store implements AutoCloseable {
         visits = new Visits(reader);
         verdicts = new Verdicts(reader);
         watchers = pool(source(file, SQLiteConfig.TransactionMode.DEFERRED, READER_PAGES_KILOBYTES), 1);
-        standings = new Standings(reader, new KeptCounts(jdbi(watchers)));
+        answers = new KeptAnswers(watchers);
+        standings = new Standings(reader, answers);
         closings = new LearnedLevels(reader);
         ahead = new LookingAhead(reader, clock);
         judging = new Judging(reader, writer, closings, ahead, clock);
@@ -97,6 +100,7 @@ public final class Store implements AutoCloseable {
         prices = new Prices(reader, writer);
         quotes = new Quotes(reader, writer);
         plans = new Plans(reader, writer, clock);
+        plannedSavings = new PlannedSavings(reader, closings, ahead, clock);
         fileForms = new FileForms(reader, writer);
         rounds = new Rounds(reader, writer);
         rejudging = new Rejudging(reader, writer, closings);
@@ -140,6 +144,11 @@ public final class Store implements AutoCloseable {
 
     public Verdicts verdicts() {
         return verdicts;
+    }
+
+    /** Answers that hold for as long as nothing is written. */
+    public KeptAnswers answers() {
+        return answers;
     }
 
     public Standings standings() {
@@ -207,6 +216,11 @@ public final class Store implements AutoCloseable {
 
     public Plans plans() {
         return plans;
+    }
+
+    /** What planned works cost and are expected to save. */
+    public PlannedSavings plannedSavings() {
+        return plannedSavings;
     }
 
     /** How files with headers of the fleet's own are read. */

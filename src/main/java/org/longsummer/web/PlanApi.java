@@ -14,6 +14,7 @@ import org.longsummer.chain.weighing.PlannedSaving;
 import org.longsummer.chain.weighing.WeighingWording;
 import org.longsummer.quantity.Money;
 import org.longsummer.store.FleetUnit;
+import org.longsummer.store.PlannedSavings.Expected;
 import org.longsummer.store.PlannedWork;
 import org.longsummer.store.PlannedWork.As;
 import org.longsummer.store.Store;
@@ -110,24 +111,14 @@ final class PlanApi {
         List<PlanView> views = new ArrayList<>();
         Map<String, Sum> sums = new TreeMap<>();
         String currency = store.prices().currency();
-        for (PlannedWork plan : plans) {
-            FleetUnit unit = store.units().find(plan.unitId()).orElseThrow();
-            if (!asking.sees(unit.unit().site()) || onlyUnit.filter(wanted -> !wanted.equals(unit.id())).isPresent()) {
-                continue;
-            }
-            boolean sameCurrency = plan.price().filter(price -> !price.currency().equals(currency)).isEmpty();
-            PlannedSaving saving = saving(unit, plan, sameCurrency);
-            views.add(view(plan, unit, saving));
-            if (sameCurrency) {
-                sums.computeIfAbsent(unit.unit().site(), depot -> new Sum(currency)).add(saving);
+        for (Expected expected : store.plannedSavings().of(plans, unit -> asking.sees(unit.unit().site())
+                && onlyUnit.filter(wanted -> !wanted.equals(unit.id())).isEmpty())) {
+            views.add(view(expected.plan(), expected.unit(), expected.saving()));
+            if (expected.sameCurrency()) {
+                sums.computeIfAbsent(expected.unit().unit().site(), depot -> new Sum(currency)).add(expected.saving());
             }
         }
         return new PlansView(currency, views, sums.entrySet().stream().map(sum -> sum.getValue().of(sum.getKey())).toList());
-    }
-
-    private PlannedSaving saving(FleetUnit unit, PlannedWork plan, boolean sameCurrency) {
-        return store.ahead().of(unit, store.judging().briefVerdicts(unit.id()), BecauseForm.today(store, unit.unit().site()), false)
-                .planned(plan.works(), sameCurrency ? plan.price() : Optional.empty());
     }
 
     private static PlanView view(PlannedWork plan, FleetUnit unit, PlannedSaving saving) {

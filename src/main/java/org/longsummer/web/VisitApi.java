@@ -99,8 +99,7 @@ final class VisitApi {
         UnitSystem system = Reader.system(request);
         RecordedVisit row = find(request.pathParam("visit"));
         FleetUnit unit = UnitApi.find(store, row.visit().unitId());
-        Optional<Verdict> verdict = store.judging().verdicts(unit.id()).stream()
-                .filter(v -> v.visit().id().equals(row.visit().id())).findFirst();
+        Optional<Verdict> verdict = store.judging().verdict(unit.id(), row.visit().id());
         request.json(new VisitPage(UnitView.of(unit, system), VisitView.of(row, system), verdict.map(v -> VerdictView.of(v, system))));
     }
 

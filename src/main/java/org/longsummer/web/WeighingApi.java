@@ -37,7 +37,7 @@ final class WeighingApi {
     }
 
     private UnitAhead look(FleetUnit unit, boolean onSite) {
-        return store.ahead().of(unit, store.judging().verdicts(unit.id()), BecauseForm.today(store, unit.unit().site()), onSite);
+        return store.ahead().of(unit, store.judging().briefVerdicts(unit.id()), BecauseForm.today(store, unit.unit().site()), onSite);
     }
 
     /** Boxes {@code work}, {@code price}, {@code offered_by}, {@code offered_on}. */

@@ -1,7 +1,9 @@
 package org.longsummer.web;
 
+import io.javalin.http.ContentType;
 import io.javalin.http.Context;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
@@ -24,6 +26,7 @@ import org.longsummer.wire.Problem;
 /** The yard: the list of units, and the sentences above it that are also its filters. */
 final class YardApi {
     private static final int ROWS = 50;
+    private static final long QUARTER_HOUR_SECONDS = 900;
     /** Parts of an address that say behind which row a page goes on. */
     private static final String AFTER = "after";
     private static final String AFTER_UNIT = "after_unit";
@@ -60,12 +63,24 @@ final class YardApi {
     void show(Context request) {
         Reader.system(request);
         Understood asked = asked(request);
-        Reach reach = Asking.of(request).reach();
-        List<Depot> depots = store.depots().all(reach);
-        YardPage page = store.standings().page(asked.filter(), asked.order(), after(request, asked), ROWS);
-        request.json(new YardView(store.units().count(reach), store.standings().count(asked.filter()), page.next().map(YardApi::address),
-                asked.since().map(LocalDate::toString), sentences(asked), depots.stream().map(Depot::name).toList(), conditions(),
-                new YardRows(depots, clock).of(page.rows())));
+        Page page = new Page(asked, Asking.of(request).reach(), after(request, asked), clock.instant().getEpochSecond() / QUARTER_HOUR_SECONDS);
+        byte[] answer = store.answers().of(page, () -> request.jsonMapper().toJsonString(view(page), YardView.class).getBytes(StandardCharsets.UTF_8));
+        request.contentType(ContentType.APPLICATION_JSON).result(answer);
+    }
+
+    /**
+     * All that a page depends on besides what is stored.
+     *
+     * @param quarterHour since 1970: what day it is at a depot changes with one of them, in every time zone
+     */
+    private record Page(Understood asked, Reach reach, Optional<YardPage.After> after, long quarterHour) {}
+
+    private YardView view(Page asked) {
+        List<Depot> depots = store.depots().all(asked.reach);
+        YardPage page = store.standings().page(asked.asked.filter(), asked.asked.order(), asked.after, ROWS);
+        return new YardView(store.units().count(asked.reach), store.standings().count(asked.asked.filter()), page.next().map(YardApi::address),
+                asked.asked.since().map(LocalDate::toString), sentences(asked.asked), depots.stream().map(Depot::name).toList(), conditions(),
+                new YardRows(depots, clock).of(page.rows()));
     }
 
     /** All that the filter lets through, as CSV. */

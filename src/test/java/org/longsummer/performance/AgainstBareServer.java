@@ -12,6 +12,8 @@ import java.sql.DriverManager;
 import java.sql.PreparedStatement;
 import java.sql.SQLException;
 import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -20,11 +22,14 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
+import org.longsummer.chain.visit.Work;
 import org.longsummer.demo.LargeFleet;
 import org.longsummer.files.Findings;
 import org.longsummer.files.Import;
 import org.longsummer.files.Progress;
+import org.longsummer.store.PlannedWork;
 import org.longsummer.store.Store;
 import org.longsummer.web.WebServer;
 
@@ -38,6 +43,7 @@ import org.longsummer.web.WebServer;
 public final class AgainstBareServer {
     private static final int PEOPLE = 20;
     private static final int REQUESTS = 20;
+    private static final int PLANS = 500;
     private static final List<String> LOOKS = List.of("/api/yard", "/api/yard?state=act", "/api/yard?depot=Depot+07", "/api/yard?overdue=yes",
             "/api/yard?text=wagon+77");
 
@@ -89,8 +95,13 @@ public final class AgainstBareServer {
                 AgainstBareServer comparison = new AgainstBareServer("http://127.0.0.1:" + server.port(), directory);
                 comparison.saving(units, rounds);
                 for (String look : LOOKS) {
-                    comparison.looking(look, rounds);
+                    comparison.looking(look, rounds, (person, i) -> look);
                 }
+                AtomicInteger pages = new AtomicInteger();
+                comparison.looking("a page of the yard that nobody asked for before", rounds,
+                        (person, i) -> "/api/yard?order=label&after=A&after_unit=N" + pages.incrementAndGet());
+                plan(store, Math.min(units, PLANS));
+                comparison.planned(Math.min(units, PLANS));
                 comparison.end();
             }
         }
@@ -113,15 +124,37 @@ public final class AgainstBareServer {
         print("saving a visit", ours, theirs);
     }
 
-    private void looking(String path, int rounds) throws Exception {
+    private void looking(String what, int rounds, Address path) throws Exception {
         double[][] ours = new double[rounds][];
         double[][] theirs = new double[rounds][];
-        answer = client.send(get(address + path), HttpResponse.BodyHandlers.ofByteArray()).body();
+        long start = System.nanoTime();
+        answer = client.send(get(address + path.of(0, 0)), HttpResponse.BodyHandlers.ofByteArray()).body();
+        double first = (System.nanoTime() - start) / 1e6;
         for (int round = 0; round < rounds; round++) {
-            ours[round] = milliseconds((person, i) -> get(address + path), 200);
+            ours[round] = milliseconds((person, i) -> get(address + path.of(person, i)), 200);
             theirs[round] = milliseconds((person, i) -> get("http://127.0.0.1:" + bare.port() + "/look"), 200);
         }
-        print(path + ", " + answer.length + " bytes", ours, theirs);
+        print("%s, %d bytes, first answer %.0f ms".formatted(what, answer.length, first), ours, theirs);
+    }
+
+    private interface Address {
+        String of(int person, int time);
+    }
+
+    /** One person alone: the list is looked at now and then. */
+    private void planned(int plans) throws Exception {
+        double[] waits = new double[10];
+        for (int i = 0; i < waits.length; i++) {
+            long start = System.nanoTime();
+            client.send(get(address + "/api/planned-work"), HttpResponse.BodyHandlers.ofByteArray());
+            waits[i] = (System.nanoTime() - start) / 1e6;
+        }
+        System.out.printf(Locale.ROOT, "/api/planned-work, %d plans: first answer %.0f ms, tenth %.0f ms%n", plans, waits[0], waits[waits.length - 1]);
+    }
+
+    private static void plan(Store store, int plans) {
+        store.plans().add(IntStream.rangeClosed(1, plans).mapToObj(i -> new PlannedWork("w" + i, "N%07d".formatted(i), List.of(Work.EVAPORATOR_COIL),
+                LocalDate.of(2027, 4, 1), Optional.empty(), "", "Ines", Instant.EPOCH, Optional.empty())).toList());
     }
 
     private static HttpRequest get(String uri) {

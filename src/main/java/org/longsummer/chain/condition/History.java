@@ -3,6 +3,7 @@ package org.longsummer.chain.condition;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.longsummer.chain.departure.Hemisphere;
 import org.longsummer.chain.departure.Observation;
 import org.longsummer.chain.departure.UnitBaseline;
@@ -23,7 +24,8 @@ import org.longsummer.chain.visit.Work;
  * <p>Not saved anywhere: replaying the visits gives it again.
  */
 public final class History {
-    private final boolean explains;
+    private final boolean keepsReasons;
+    private final Predicate<Visit> explained;
     private final Set<Ingredient> without;
     private Unit unit;
     private UnitBaseline baseline;
@@ -44,16 +46,26 @@ public final class History {
         this(unit, explains, Set.of());
     }
 
+    /** @param explained the visits whose verdicts give their reasons and the next best reading: looking for it at one costs more than judging ten */
+    public History(Unit unit, Predicate<Visit> explained) {
+        this(unit, true, explained, Set.of());
+    }
+
     /** @param without what is left out to see what it is worth */
     History(Unit unit, boolean explains, Set<Ingredient> without) {
+        this(unit, explains, any -> explains, without);
+    }
+
+    private History(Unit unit, boolean keepsReasons, Predicate<Visit> explained, Set<Ingredient> without) {
         this.unit = unit;
-        this.explains = explains;
+        this.keepsReasons = keepsReasons;
+        this.explained = explained;
         this.without = without;
     }
 
     /** The same history, to go on from here without changing this one. */
     public History copy() {
-        History copy = new History(unit, explains, without);
+        History copy = new History(unit, keepsReasons, explained, without);
         copy.baseline = baseline == null ? null : baseline.copy();
         copy.lattice = lattice == null ? null : lattice.copy();
         copy.looks = looks.copy();
@@ -85,8 +97,8 @@ public final class History {
         prepare(visit, expectation, known);
         Observation observation = Observation.of(expectation, known);
         BayesUpdate update = new BayesUpdate(lattice, baseline, looks, expectation, observation, without);
-        Verdict verdict = new Judge(update, looks, known, judgedVisits, explains ? Optional.of(trail) : Optional.empty())
-                .judge(before);
+        Verdict verdict = new Judge(update, looks, known, judgedVisits, keepsReasons ? Optional.of(trail) : Optional.empty(),
+                explained.test(visit)).judge(before);
         judgedVisits += verdict.state() == State.RETAKE ? 0 : 1;
         looks.remember(screening);
         usualVolts = usualVolts.with(visit);

@@ -40,6 +40,7 @@ final class Judge {
     private final Known known;
     private final int earlierVisits;
     private final Optional<Trail> trail;
+    private final boolean explains;
     private final Screening screening;
     private final Visit visit;
     private final Uncertain soundSplit;
@@ -48,11 +49,13 @@ final class Judge {
     /**
      * @param earlierVisits visits of this machine that were judged before
      * @param trail where the reasons are kept; empty when nobody will ask for them
+     * @param explains this verdict gives its reasons, the lines of its budgets and the next best reading
      */
-    Judge(BayesUpdate update, Looks looks, Known known, int earlierVisits, Optional<Trail> trail) {
+    Judge(BayesUpdate update, Looks looks, Known known, int earlierVisits, Optional<Trail> trail, boolean explains) {
         this.update = update;
         this.looks = looks;
         this.trail = trail;
+        this.explains = explains;
         this.known = known;
         this.earlierVisits = earlierVisits;
         this.screening = update.expectation.screening();
@@ -119,7 +122,7 @@ final class Judge {
     }
 
     private Budget budget(Channel channel, Uncertain sound) {
-        return trail.isPresent() ? update.budget(channel, sound) : Budget.NOT_KEPT;
+        return explains ? update.budget(channel, sound) : Budget.NOT_KEPT;
     }
 
     private Verdict verdict(Departure departure, List<Finding> findings, boolean retake, Optional<BeforeAfter> change) {
@@ -135,10 +138,10 @@ final class Judge {
         State state = state(probabilities.of(Condition.NONE), noticeable, impact, retake);
         Condition condition = screening.compressorOff() ? Condition.NOT_COOLING
                 : state == State.ACT || state == State.DRIFTING ? probabilities.likeliestFault() : Condition.NONE;
-        boolean asks = trail.isPresent() && !screening.compressorOff();
+        boolean asks = explains && !screening.compressorOff();
         return new Verdict(departure, state, condition, probabilities, screening.compressorOff() ? 1 : impact, evaporatorPart(),
                 severity(probabilities), since(probabilities),
-                asks ? trail.get().about(probabilities.likeliestFault(), state != State.STEADY) : List.of(), cannotTell(probabilities),
+                asks ? trail.orElseThrow().about(probabilities.likeliestFault(), state != State.STEADY) : List.of(), cannotTell(probabilities),
                 asks && state != State.RETAKE ? new NextReading(update, looks).best() : Optional.empty(), change, findings,
                 update.faultEffect(Channel.SPLIT), update.faultEffect(Channel.AMPS), update.lattice.beliefs(), earlierVisits,
                 known.closing());

@@ -1,6 +1,7 @@
 package org.longsummer.chain.outlook;
 
 import java.util.List;
+import java.util.Optional;
 import org.longsummer.science.statistics.Lifetime;
 import org.longsummer.science.statistics.Weibull;
 import org.longsummer.science.statistics.WeibullFit;
@@ -75,14 +76,24 @@ public record LifeCurve(Weibull years, Origin origin, int failures) {
      * @param lives in years of age; a unit first seen old enters at that age
      */
     public LifeCurve learnedFrom(List<Lifetime> lives) {
+        return ofOwn(lives).orElse(this);
+    }
+
+    /**
+     * The curve of the user's own units; empty until there are enough failures to carry it. The fit goes through all lives again and
+     * again, so keep it for as long as the lives are the same.
+     *
+     * @param lives in years of age; a unit first seen old enters at that age
+     */
+    public static Optional<LifeCurve> ofOwn(List<Lifetime> lives) {
         int failed = 0;
         for (Lifetime life : lives) {
             failed += life.failed() ? 1 : 0;
         }
         if (failed < ENOUGH_FAILURES) {
-            return this;
+            return Optional.empty();
         }
         int count = failed;
-        return WeibullFit.of(lives).map(fit -> new LifeCurve(fit, Origin.OWN_FLEET, count)).orElse(this);
+        return WeibullFit.of(lives).map(fit -> new LifeCurve(fit, Origin.OWN_FLEET, count));
     }
 }

@@ -10,7 +10,7 @@ final class NewFaults {
 
     NewFaults(FaultModel model) {
         for (int step = 1; step <= STEPS; step++) {
-            byStep[step] = within(model, step);
+            byStep[step] = byStep[step - 1] + begunBefore(model, (step - 0.5) * STEP);
         }
     }
 
@@ -21,16 +21,15 @@ final class NewFaults {
         return byStep[index] + (position - index) * (byStep[index + 1] - byStep[index]);
     }
 
-    /** Onsets at an even hazard in the middle of each step, each followed by its own growth until the end. */
-    private static double within(FaultModel model, int steps) {
+    /** Onsets at an even hazard within one step, so many seasons before the end, each followed by its own growth until then. */
+    private static double begunBefore(FaultModel model, double seasons) {
         double sum = 0;
         for (Variant variant : Variant.values()) {
             double hazard = model.onsetsPerSeason().get(variant.ordinal());
-            for (Growth way : model.growth()) {
-                for (int step = 0; hazard > 0 && step < steps; step++) {
-                    double left = (steps - step - 0.5) * STEP;
+            if (hazard > 0) {
+                for (Growth way : model.growth()) {
                     sum += hazard * STEP * way.share()
-                            * QuittingHazard.share(QuittingHazard.ofFault(variant, way.step(), way.ratePerSeason(), left));
+                            * QuittingHazard.share(QuittingHazard.ofFault(variant, way.step(), way.ratePerSeason(), seasons));
                 }
             }
         }

@@ -1,11 +1,10 @@
 package org.longsummer.chain.weighing;
 
 import java.util.EnumMap;
-import java.util.List;
+import java.util.Optional;
 import org.longsummer.chain.outlook.LifeCurve;
 import org.longsummer.quantity.Decimal;
 import org.longsummer.quantity.Money;
-import org.longsummer.science.statistics.Lifetime;
 import org.longsummer.science.statistics.Weibull;
 
 /**
@@ -98,12 +97,23 @@ public final class PriceList {
 
     /** The life curve of the two ages in the list, or of the duty: used on half of the season's days or more, a unit lives a hired one's life. */
     public LifeCurve life() {
-        return life(List.of());
+        return lifeOr(Optional.empty());
     }
 
-    /** The same, where the user gave no ages by the lives of his own units once enough of them have ended. */
-    public LifeCurve life(List<Lifetime> own) {
-        return life((number(PriceKey.OCCUPANCY) >= HIRED_FROM ? LifeCurve.RENTAL : LifeCurve.PRIVATE).learnedFrom(own));
+    /** The same, where the user gave no ages by the curve of his own units, once enough of them have ended for one. */
+    public LifeCurve lifeOr(Optional<LifeCurve> own) {
+        return life(own.orElse(number(PriceKey.OCCUPANCY) >= HIRED_FROM ? LifeCurve.RENTAL : LifeCurve.PRIVATE));
+    }
+
+    /** Another list of the same currency and the same figures. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof PriceList list && currency.equals(list.currency) && given.equals(list.given);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * currency.hashCode() + given.size();
     }
 
     private static String plain(double value) {
