@@ -55,9 +55,15 @@ function showSearch(yard) {
   });
 }
 
+/** From today to a day, in words that promise no more than such a date can. */
+function inAbout(day) {
+  const days = Math.max(7, (Date.parse(day) - Date.now()) / 86_400_000);
+  return days < 70 ? `in about ${count(Math.round(days / 7), 'week', 'weeks')}` : `in about ${Math.round(days / 30.4)} months`;
+}
+
 function likely(row) {
   if (row.likely) return [element('p', {}, row.likely), element('p', { class: 'quiet' },
-    [row.since ? `since ${monthText(row.since)}` : '', `past the limit: ${row.impact}`].filter(Boolean).join(' · '))];
+    [row.since ? `since ${monthText(row.since)}` : '', row.advised?.limit_on ? `past the limit ${inAbout(row.advised.limit_on)} if nothing is done` : `past the limit: ${row.impact}`].filter(Boolean).join(' · '))];
   if (row.state === 'steady') return element('p', { class: 'quiet' }, 'nothing likely wrong');
   return element('p', { class: 'quiet' }, row.visit_count ? 'no visit could be judged yet' : 'no visit yet');
 }
