@@ -14,7 +14,7 @@ const form = byId('form');
 let planId = newId();
 
 const query = () => (unitId ? { unit: unitId } : { depot: asked.get('depot') ?? '' });
-const cell = (content, style) => element('td', { class: style }, content);
+const cell = (content, style, head) => element('td', { class: style, 'data-head': head }, content);
 const give = ({ saves, spread }) => (saves.minor < 0 ? `costs ${saves.text.replace('-', '')} ± ${spread.text} more than it saves` : `saves ${saves.text} ± ${spread.text}`);
 
 async function end(plan, how) {
@@ -29,13 +29,13 @@ async function end(plan, how) {
 }
 
 const planRow = plan => element('tr', {}, element('th', { scope: 'row' }, element('a', { href: `../unit/?unit=${part(plan.unit_id)}` }, named(plan.label))),
-  cell(named(plan.depot)), cell([plan.work_text, plan.note ? element('div', { class: 'quiet' }, named(plan.note)) : '']), cell(dayText(plan.planned_for), 'day'),
-  cell([plan.costs.text, plan.price ? '' : element('div', { class: 'quiet' }, 'by the list')], 'money'), cell(give(plan)),
+  cell(named(plan.depot)), cell([plan.work_text, plan.note ? element('div', { class: 'quiet' }, named(plan.note)) : '']), cell(dayText(plan.planned_for), 'day', 'by'),
+  cell([plan.costs.text, plan.price ? '' : element('div', { class: 'quiet' }, 'by the list')], 'money', 'costs'), cell(give(plan), undefined, 'expected:'),
   cell(element('div', { class: 'buttons' }, element('button', { type: 'button', onclick: () => end(plan, 'done') }, 'Done'),
     element('button', { type: 'button', onclick: () => end(plan, 'drop') }, 'Drop'))));
 
 function showList({ plans, depots }) {
-  fill(byId('list'), plans.length ? element('div', { class: 'scroll', tabindex: '0', role: 'region', 'aria-labelledby': 'list-title' }, element('table', { class: 'plans' },
+  fill(byId('list'), plans.length ? element('div', { class: 'scroll', tabindex: '0', role: 'region', 'aria-labelledby': 'list-title' }, element('table', { class: 'plans stack' },
     element('thead', {}, element('tr', {}, ['Unit', 'Depot', 'Work', 'By', 'Costs', 'Expected, against leaving it alone', ''].map(text => element(text ? 'th' : 'td', { scope: text ? 'col' : undefined }, text)))),
     element('tbody', {}, plans.map(planRow)))) : element('p', {}, 'Nothing is planned here. Plan work from a unit’s page or its weighing.'));
   fill(byId('sums'), depots.map(sum => element('p', {}, element('strong', {}, named(sum.depot || 'Without a depot')),

@@ -37,3 +37,14 @@ export function terms(pairs) {
   return element('dl', {}, pairs.filter(([, value]) => value !== undefined && value !== null && value !== '')
     .map(([term, value]) => [element('dt', {}, term), element('dd', {}, value)]));
 }
+
+/** Links of which a phone shows those to keep, and the others when asked for more; `keeps` is asked with a link and its place. */
+export function folded(links, keeps) {
+  links.forEach((link, place) => link.classList.toggle('rest', !keeps(link, place)));
+  const more = element('button', { type: 'button', class: 'quiet fold', 'aria-expanded': 'false', onclick: ({ currentTarget: button }) => {
+    const all = button.parentElement.classList.toggle('all');
+    button.setAttribute('aria-expanded', String(all));
+    button.textContent = all ? 'Less' : 'More';
+  } }, 'More');
+  return [...links, more];
+}

@@ -1,19 +1,21 @@
 // What every page has: the head with its links, the demo's mark, the foot with the reader's choice of units.
 
-import { byId, element, fill, named } from './dom.js';
+import { byId, element, fill, folded, named } from './dom.js';
 import { chooseSystem, demoKnown, rememberDemo, rememberTechnician, system, technician } from './reader.js';
 import { get, remove } from './api.js';
 import { dropEverything, dropUnits, outbox } from './pocket.js';
 import { layPaper } from './paper.js';
 import { isWaiting, sendByItself } from './sending.js';
 
-const PAGES = [['yard', 'Yard'], ['round', 'Rounds'], ['season', 'Season'], ['visit', 'New visit'], ['new-unit', 'New unit'], ['import', 'Files'], ['phone', 'On this phone']];
+const PAGES = [['yard', 'Yard'], ['visit', 'New visit'], ['round', 'Rounds'], ['season', 'Season'], ['new-unit', 'New unit'], ['import', 'Files'], ['phone', 'On this phone']];
+/** So many links stay in sight on a phone. */
+const FIRST_PAGES = 3;
 
 function head(current) {
   const links = PAGES.map(([folder, title]) =>
     element('a', { href: `../${folder}/`, 'aria-current': folder === current ? 'page' : undefined }, title));
   return element('header', { class: 'head' }, element('div', {}, element('a', { class: 'name', href: '../yard/' }, 'Longsummer'),
-    element('nav', { 'aria-label': 'Pages' }, links)));
+    element('nav', { class: 'folds', 'aria-label': 'Pages' }, folded(links, (link, place) => place < FIRST_PAGES))));
 }
 
 /** A choice of units that tells everybody on the page when it changes. */

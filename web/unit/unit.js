@@ -66,7 +66,7 @@ function showAdvice(standing) {
   const next = standing.next_best_reading;
   fill(byId('advice'), element('h2', {}, 'What the readings say'),
     conditions.length ? terms(conditions) : '',
-    terms([['Past the limit now', `${standing.impact} (capacity below 90 % of the sound unit, or amps above 110 %)`], ['What it costs now', standing.severity],
+    terms([['Past the limit at that visit', `${standing.impact} (capacity below 90 % of the sound unit, or amps above 110 %)`], ['What it cost then', standing.severity],
       ['Since', standing.since && standing.condition !== 'none' ? monthText(standing.since) : undefined]]),
     listed('Cannot be told', standing.cannot_tell), why(standing.reasons),
     next ? [element('h3', {}, 'Next best reading'), element('p', {}, `${next.text} (${next.minutes} min): ${next.settles}`)] : '',

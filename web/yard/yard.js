@@ -1,6 +1,6 @@
 // The yard: all units, most pressing first. The filter is in the address.
 
-import { byId, element, fill, named } from '../shared/dom.js';
+import { byId, element, fill, folded, named } from '../shared/dom.js';
 import { get, part } from '../shared/api.js';
 import { layFrame, sayFailure } from '../shared/frame.js';
 import { count, dayText, monthText, placeNodes, stateClass, stateText } from '../shared/words.js';
@@ -10,10 +10,20 @@ const FILTERS = ['state', 'seen', 'due', 'filter', 'warranty', 'planned', 'duty'
 const PLACE = ['after', 'after_unit', 'row'];
 /** Of these one at a time is chosen by a sentence. */
 const SENTENCES = ['state', 'seen', 'due', 'filter', 'warranty', 'planned', 'duty'];
+/** These stay in sight on a phone. */
+const FIRST_SENTENCES = ['act', 'drifting', 'retake', 'overdue', 'all'];
 const NONE = Object.fromEntries([...SENTENCES, 'since'].map(name => [name, '']));
 const DUTY = { out_of_service: 'out of service', sold: 'sold' };
 const asked = new URLSearchParams(location.search);
 const said = names => Object.fromEntries(names.map(name => [name, asked.get(name)]).filter(([, text]) => text));
+
+/** Where there is room, what a phone folds away stands open. */
+const roomy = matchMedia('(min-width: 30.01rem)');
+
+function unfold() {
+  byId('narrowing').open = roomy.matches || ['text', 'depot', 'order'].some(name => asked.get(name));
+  byId('in-order').open = roomy.matches;
+}
 
 /** This page's address with some parts of the filter changed; the list starts anew. */
 function address(changes) {
@@ -32,13 +42,14 @@ function sentenceText({ key, count: number }, since) {
 }
 
 function showSentences(yard) {
-  const links = yard.sentences.filter(sentence => sentence.count > 0 || sentence.key === 'all').map(sentence => {
+  const shown = yard.sentences.filter(sentence => sentence.count > 0 || sentence.key === 'all');
+  const links = shown.map(sentence => {
     const current = SENTENCES.every(name => (asked.get(name) ?? '') === (sentence.filter[name] ?? ''));
     const keeps = sentence.key === 'unvisited' && yard.unvisited_since ? { since: yard.unvisited_since } : {};
     return element('a', { href: address({ ...NONE, ...sentence.filter, ...keeps }), 'aria-current': current ? 'true' : undefined },
       sentenceText(sentence, yard.unvisited_since));
   });
-  fill(byId('sentences'), links);
+  fill(byId('sentences'), folded(links, (link, place) => FIRST_SENTENCES.includes(shown[place].key)));
 }
 
 function showSearch(yard) {
@@ -47,6 +58,8 @@ function showSearch(yard) {
   fill(byId('depot'), options('all depots', yard.depots.map(name => [name, name])));
   fill(byId('condition'), options('any', yard.conditions.map(({ word, phrase }) => [word, phrase])));
   for (const box of form.elements) if (box.name) box.value = asked.get(box.name) ?? '';
+  unfold();
+  roomy.addEventListener('change', unfold);
   byId('more').open = ['condition', 'begun', 'since', 'older', 'planned'].some(name => asked.get(name));
   form.addEventListener('submit', event => {
     event.preventDefault();
@@ -55,9 +68,15 @@ function showSearch(yard) {
   });
 }
 
+/** From today to a day, in words that promise no more than such a date can. */
+function inAbout(day) {
+  const days = Math.max(7, (Date.parse(day) - Date.now()) / 86_400_000);
+  return days < 70 ? `in about ${count(Math.round(days / 7), 'week', 'weeks')}` : `in about ${Math.round(days / 30.4)} months`;
+}
+
 function likely(row) {
   if (row.likely) return [element('p', {}, row.likely), element('p', { class: 'quiet' },
-    [row.since ? `since ${monthText(row.since)}` : '', `past the limit: ${row.impact}`].filter(Boolean).join(' · '))];
+    [row.since ? `since ${monthText(row.since)}` : '', row.advised?.limit_on ? `past the limit ${inAbout(row.advised.limit_on)} if nothing is done` : `past the limit: ${row.impact}`].filter(Boolean).join(' · '))];
   if (row.state === 'steady') return element('p', { class: 'quiet' }, 'nothing likely wrong');
   return element('p', { class: 'quiet' }, row.visit_count ? 'no visit could be judged yet' : 'no visit yet');
 }

@@ -11,10 +11,12 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.function.UnaryOperator;
 import org.longsummer.files.FileRefused;
 import org.longsummer.files.Findings;
 import org.longsummer.files.Import;
 import org.longsummer.files.Progress;
+import org.longsummer.store.FleetUnit;
 import org.longsummer.store.Store;
 
 /** The invented rental fleet, the same each time it is made. */
@@ -23,13 +25,16 @@ public final class DemoFleet {
     public static final String VISITS = "visits.csv";
     /** First of the three seasons in the stored files. */
     static final int STORED_FIRST_YEAR = 2023;
+    /** The machine that took the place of the one which is found dead. */
+    private static final String NEW_MACHINE = "FF-17";
     private static final int SEASON_IS_OVER_IN = 10;
     private static final long START = 20_230_501;
 
-    private final List<Machine> machines = new ArrayList<>();
+    private final List<FleetUnit> units = new ArrayList<>();
     private final List<InventedVisit> visits = new ArrayList<>();
 
     private final int firstYear;
+    private Optional<Successor> successor = Optional.empty();
 
     private DemoFleet(int firstYear) {
         this.firstYear = firstYear;
@@ -53,9 +58,7 @@ public final class DemoFleet {
         try {
             Path directory = Files.createTempDirectory("longsummer-demo");
             try {
-                write(directory, lastSeasonBefore(LocalDate.ofInstant(store.clock().instant(), ZoneOffset.UTC)) - History.SEASONS + 1);
-                Import.run(store, Optional.of(directory.resolve(UNITS)), Optional.of(directory.resolve(VISITS)), "", new Findings(),
-                        Progress.SILENT);
+                fill(store, directory, lastSeasonBefore(LocalDate.ofInstant(store.clock().instant(), ZoneOffset.UTC)));
             } finally {
                 Files.deleteIfExists(directory.resolve(UNITS));
                 Files.deleteIfExists(directory.resolve(VISITS));
@@ -66,9 +69,16 @@ public final class DemoFleet {
         } catch (FileRefused e) {
             throw new IllegalStateException("the demo fleet does not read its own files: " + e.getMessage(), e);
         }
+        return true;
+    }
+
+    private static void fill(Store store, Path directory, int lastYear) throws IOException, FileRefused {
+        DemoFleet fleet = new DemoFleet(lastYear - History.SEASONS + 1);
+        fleet.write(directory, UnaryOperator.identity());
+        Import.run(store, Optional.of(directory.resolve(UNITS)), Optional.of(directory.resolve(VISITS)), "", new Findings(), Progress.SILENT);
         List.of(DemoUnits.FERROW_FLATS, DemoUnits.LAKE_ORRIN, DemoUnits.SALTMARCH_POINT)
                 .forEach(place -> store.depots().save(place.depot()));
-        return true;
+        DemoOffice.workIn(store, fleet.successor, lastYear);
     }
 
     /**
@@ -77,19 +87,19 @@ public final class DemoFleet {
      * @param directory made when it is not there
      */
     public static void write(Path directory) throws IOException {
-        write(directory, STORED_FIRST_YEAR);
+        DemoFleet fleet = new DemoFleet(STORED_FIRST_YEAR);
+        fleet.write(directory, unit -> DemoOffice.atTheEnd(unit, fleet.successor));
     }
 
     private static int lastSeasonBefore(LocalDate today) {
         return today.getMonthValue() >= SEASON_IS_OVER_IN ? today.getYear() : today.getYear() - 1;
     }
 
-    private static void write(Path directory, int firstYear) throws IOException {
-        DemoFleet fleet = new DemoFleet(firstYear);
+    private void write(Path directory, UnaryOperator<FleetUnit> listed) throws IOException {
         try (FleetFiles files = new FleetFiles(directory)) {
-            fleet.machines.forEach(machine -> files.unit(machine.unit()));
+            units.forEach(unit -> files.unit(listed.apply(unit)));
             int number = 0;
-            for (InventedVisit visit : fleet.visits) {
+            for (InventedVisit visit : visits) {
                 number++;
                 files.visit("D%04d".formatted(number), visit);
             }
@@ -101,9 +111,13 @@ public final class DemoFleet {
             String id = "%s-%02d".formatted(prefix, i + 1);
             Random chance = new Random(START + id.hashCode());
             Machine machine = machine(prefix, i, id, place, stories.get(i), chance);
-            machines.add(machine);
-            visits.addAll(History.of(machine, place, stories.get(i), firstYear, chance));
+            units.add(machine.unit());
+            List<InventedVisit> ofUnit = History.of(machine, place, stories.get(i), firstYear, chance);
+            Optional<Successor> next = Successor.of(machine.unit(), NEW_MACHINE, ofUnit);
+            visits.addAll(next.map(taken -> taken.shared(ofUnit)).orElse(ofUnit));
+            successor = successor.or(() -> next);
         }
+        successor.filter(taken -> taken.oldId().startsWith(prefix)).ifPresent(taken -> units.add(taken.unit()));
     }
 
     /** Of each four units two sit alone on a van and two share a coach. */

@@ -30,20 +30,20 @@ final class DemoUnits {
     static final List<Story> FERROW_STORIES = List.of(
             of(CONDENSER_FOULING, 0.6, 0.55), of(CONDENSER_FOULING, 0.2, 0.7, new Job(1.55, "condenser_coil", true)),
             sound(), sound().withSlip(5, Slip.CELSIUS), of(COMPRESSOR_WEAR, 0.8, 0.62, new Job(2.6, "unit_replaced", true)),
-            sound(), sound().withSlip(3, Slip.CLAMP_AROUND_BOTH), of(REFRIGERANT_LOSS, 0.9, 0.5), sound().visited(3),
+            sound(), sound().withSlip(3, Slip.CLAMP_AROUND_BOTH), of(REFRIGERANT_LOSS, 1.6, 0.32), sound().visited(3),
             of(CAPACITOR, 0.7, 0.8, new Job(2.3, "condenser_coil", false), new Job(2.6, "capacitor", true)),
-            sound().withSlip(10, Slip.SHORT_RUN), sound(), of(DIVIDER_LEAK, 1.0, 0.6), sound().visited(2),
+            sound().withSlip(10, Slip.SHORT_RUN), sound(), of(DIVIDER_LEAK, 1.5, 0.38), sound().visited(2),
             sound().withKit(Kit.NO_HUMIDITY), Story.neverChecked());
     static final List<Story> ORRIN_STORIES = List.of(
             of(FILTER, 0.1, 0.8, new Job(1.4, "filter", true)), of(EVAPORATOR_COIL, 0.9, 0.75), sound(),
             of(REFRIGERANT_LOSS, 1.1, 0.7, new Job(2.35, "both_coils", false)), sound().withSlip(7, Slip.SWAPPED), sound(),
-            of(CONDENSER_FOULING, 1.2, 0.9), sound().withSlip(11, Slip.CLAMP_AROUND_CORD), of(COMPRESSOR_WEAR, 1.3, 0.75),
-            sound().visited(3), of(FAN_DRAG, 1.4, 0.7), sound().withKit(Kit.THERMOMETER).visited(3),
+            of(CONDENSER_FOULING, 1.5, 0.33), sound().withSlip(11, Slip.CLAMP_AROUND_CORD), of(COMPRESSOR_WEAR, 1.3, 0.75),
+            sound().visited(3), of(FAN_DRAG, 1.4, 0.28), sound().withKit(Kit.THERMOMETER).visited(3),
             sound().withSlip(4, Slip.SAVED_TWICE), sound().visited(2));
     static final List<Story> SALTMARCH_STORIES = List.of(
             of(CONDENSER_FOULING, 0.4, 0.5, new Job(1.6, "both_coils+filter", true)), sound().withSlip(6, Slip.DECIMAL),
-            of(CAPACITOR, 1.5, 0.9), sound(), of(DIVIDER_LEAK, 0.8, 0.8, new Job(1.9, "divider", true)), sound().withSlip(8, Slip.FAN_LOW),
-            of(FILTER, 1.7, 0.9), sound().visited(3), of(EVAPORATOR_COIL, 1.5, 0.5), sound().visited(1));
+            of(CAPACITOR, 1.5, 0.46), sound(), of(DIVIDER_LEAK, 0.8, 0.8, new Job(1.9, "divider", true)), sound().withSlip(8, Slip.FAN_LOW),
+            of(FILTER, 1.9, 0.8), sound().visited(3), of(EVAPORATOR_COIL, 1.5, 0.6), sound().visited(1));
 
     private DemoUnits() {}
 

@@ -19,7 +19,7 @@ import org.longsummer.store.Standing;
 public final class YardFile implements Closeable {
     private static final List<String> COLUMNS = List.of("unit_id", "label", "site", "vehicle", "position", "duty", "state", "retake", "condition",
             "p_condition", "p_impact", "since", "last_visit_at", "visits", "next_check_on", "next_check_reason", "filter_due_on", "warranty_until",
-            "work_planned_for", "advice", "advice_timing", "waiting_30_days_cost", "currency");
+            "work_planned_for", "limit_on", "advice", "advice_timing", "waiting_30_days_cost", "currency");
     private static final int DECIMALS = 4;
 
     private final CsvWriter csv;
@@ -39,7 +39,7 @@ public final class YardFile implements Closeable {
                 judged.map(last -> number(last.probabilityOfLikeliestFault())).orElse(""), judged.map(last -> number(last.probabilityOfImpact())).orElse(""),
                 text(judged.flatMap(Standing.Judged::since)), text(unit.lastVisitAt()), String.valueOf(unit.visitCount()),
                 text(unit.next().map(NextCheck::on)), unit.next().map(next -> next.reason().name().toLowerCase(Locale.ROOT)).orElse(""),
-                text(unit.days().filterDue()), text(unit.days().warrantyEnds()), text(unit.days().plannedFor()),
+                text(unit.days().filterDue()), text(unit.days().warrantyEnds()), text(unit.days().plannedFor()), text(unit.advised().flatMap(Advised::limitOn)),
                 advised(unit, advised -> advised.option().name().toLowerCase(Locale.ROOT)), advised(unit, advised -> advised.timing().name().toLowerCase(Locale.ROOT)),
                 advised(unit, advised -> advised.waitingCosts().number()), advised(unit, advised -> advised.waitingCosts().currency()));
     }

@@ -57,7 +57,7 @@ public record OwnersSheet(String label, String machine, String checked, String s
                 new Section("If it waits", waiting(ahead, weighing)),
                 new Section("What cannot be told", cannotTell(judged, newest)));
         return new OwnersSheet(unit.unit().label(), machine(unit), newest.map(OwnersSheet::checked).orElse(""),
-                judged.or(() -> newest).map(verdict -> Wording.sentence(verdict, system)).orElse(NEVER),
+                judged.or(() -> newest).map(verdict -> Wording.finding(verdict, system)).orElse(NEVER),
                 judged.map(verdict -> ReadingsPicture.of(JudgedView.split(verdict.departure(), system), JudgedView.amps(verdict.departure(), system))),
                 judged.map(verdict -> SeasonsPicture.of(verdicts)), sections.stream().filter(section -> !section.paragraphs().isEmpty()).toList(),
                 Caution.of(weighing.advice().works()).stream().filter(caution -> caution != Caution.LICENCE).map(Caution::text).toList());

@@ -14,19 +14,20 @@ import org.longsummer.quantity.Money;
 /** The advice in a unit's standing. */
 final class AdviceColumns {
     static final String COLUMNS = "s.advice_option, s.advice_works, s.advice_timing, s.advice_saving_minor, s.advice_waiting_minor, s.advice_currency, "
-            + "s.advice_on";
+            + "s.advice_limit_on, s.advice_on";
 
     private AdviceColumns() {}
 
     static void write(Handle handle, Map<String, Advised> byUnit) {
         PreparedBatch batch = handle.prepareBatch("""
                 update standing set advice_option = :option, advice_works = :works, advice_timing = :timing, advice_saving_minor = :saving,
-                advice_waiting_minor = :waiting, advice_currency = :currency, advice_on = :day,
+                advice_waiting_minor = :waiting, advice_currency = :currency, advice_limit_on = :limit, advice_on = :day,
                 dearest = pressing / 1000.0 - :waiting where unit_id = :unit""");
         byUnit.forEach((unitId, advised) -> batch.bind("unit", unitId).bind("option", Column.word(advised.option(), null))
                 .bind("works", WorksColumn.text(advised.works())).bind("timing", Column.word(advised.timing(), null))
                 .bind("saving", advised.saving().minor()).bind("waiting", advised.waitingCosts().minor())
-                .bind("currency", advised.saving().currency()).bind("day", advised.on().toString()).add());
+                .bind("currency", advised.saving().currency())
+                .bind("limit", advised.limitOn().map(LocalDate::toString)).bind("day", advised.on().toString()).add());
         if (batch.size() > 0) {
             batch.execute();
         }
@@ -41,6 +42,6 @@ final class AdviceColumns {
         String currency = row.getString("advice_currency");
         return Optional.of(new Advised(option, WorksColumn.works(row.getString("advice_works")),
                 Column.choice(row, "advice_timing", Advice.Timing.class, null), new Money(row.getLong("advice_saving_minor"), currency),
-                new Money(row.getLong("advice_waiting_minor"), currency), Column.day(row, "advice_on").orElse(LocalDate.EPOCH)));
+                new Money(row.getLong("advice_waiting_minor"), currency), Column.day(row, "advice_limit_on"), Column.day(row, "advice_on").orElse(LocalDate.EPOCH)));
     }
 }

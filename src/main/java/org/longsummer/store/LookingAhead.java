@@ -14,6 +14,7 @@ import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.longsummer.chain.UnitAhead;
 import org.longsummer.chain.UnitAhead.Assumed;
+import org.longsummer.chain.condition.State;
 import org.longsummer.chain.condition.Verdict;
 import org.longsummer.chain.departure.Hemisphere;
 import org.longsummer.chain.outlook.FaultModel;
@@ -86,10 +87,16 @@ public final class LookingAhead {
         Map<String, Advised> advised = new LinkedHashMap<>();
         for (FleetUnit unit : units) {
             List<Verdict> ofUnit = verdicts.getOrDefault(unit.id(), List.of());
-            advised.put(unit.id(), Advised.of(of(unit, ofUnit, today, prices.of(unit), Optional.ofNullable(quotes.get(unit.id())), handle, false)
-                    .advice(), today));
+            UnitAhead ahead = of(unit, ofUnit, today, prices.of(unit), Optional.ofNullable(quotes.get(unit.id())), handle, false);
+            advised.put(unit.id(), Advised.of(ahead.advice(), limitOn(ahead, ofUnit), today));
         }
         AdviceColumns.write(handle, advised);
+    }
+
+    /** Of units that drift or worse; what lies ahead of a steady one rests on what may yet begin. */
+    private static Optional<LocalDate> limitOn(UnitAhead ahead, List<Verdict> verdicts) {
+        Optional<State> state = verdicts.stream().map(Verdict::state).filter(each -> each != State.RETAKE).reduce((earlier, later) -> later);
+        return state.filter(last -> last != State.STEADY).flatMap(last -> ahead.outlook().likelyLimit());
     }
 
     /** The depot's clock; where nobody said how much units run there, that of the half of the earth which the visits tell. */

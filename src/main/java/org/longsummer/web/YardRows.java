@@ -32,8 +32,11 @@ final class YardRows {
             boolean toRetake, String likely, String impact, Optional<String> since, Optional<String> lastVisitAt, int visitCount,
             Optional<UnitApi.DueView> nextCheck, DaysView days, Optional<AdvisedView> advised) {}
 
-    /** What is worth doing, and what thirty days of waiting are expected to cost; the latter absent where that is nothing. */
-    record AdvisedView(String option, String text, Optional<String> waiting) {}
+    /**
+     * What is worth doing, what thirty days of waiting are expected to cost, absent where that is nothing, and the day by which it is
+     * likely below the limit, where there is one ahead.
+     */
+    record AdvisedView(String option, String text, Optional<String> waiting, Optional<String> limitOn) {}
 
     /** What else is due, where it is known. */
     record DaysView(Optional<String> filterOverdueSince, Optional<String> warrantyEnds, Optional<String> plannedFor) {}
@@ -51,13 +54,14 @@ final class YardRows {
                 standing.judged().filter(YardRows::isFault).flatMap(judged -> judged.since()).map(LocalDate::toString),
                 standing.lastVisitAt().map(at -> VisitRow.moment(at, zone)), standing.visitCount(),
                 standing.next().filter(next -> standing.duty() == FleetUnit.Duty.IN_SERVICE)
-                        .map(next -> UnitApi.DueView.of(next, today)), days(standing.days(), today), standing.advised().map(YardRows::advised));
+                        .map(next -> UnitApi.DueView.of(next, today)), days(standing.days(), today), standing.advised().map(advised -> advised(advised, today)));
     }
 
-    private static AdvisedView advised(Advised advised) {
+    private static AdvisedView advised(Advised advised, LocalDate today) {
         boolean costs = advised.waitingCosts().minor() > 0;
         return new AdvisedView(Boxes.word(advised.option()), Boxes.word(advised.option()) + ", " + advised.timing().phrase(),
-                costs ? Optional.of(advised.waitingCosts().text()) : Optional.empty());
+                costs ? Optional.of(advised.waitingCosts().text()) : Optional.empty(),
+                advised.limitOn().filter(day -> !day.isBefore(today)).map(LocalDate::toString));
     }
 
     private static DaysView days(Standing.Days days, LocalDate today) {

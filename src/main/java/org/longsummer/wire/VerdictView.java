@@ -93,8 +93,9 @@ public record VerdictView(String visitId, String state, boolean waiting, String 
                 + share(severity.ampsGained(), severity.ampsGainedU(), "more", "less");
     }
 
+    /** In whole per cent, and so never known to better than one. */
     private static String share(double value, double u, String above, String below) {
-        return Decimal.text(100 * Math.abs(value), 0) + " ± " + Decimal.text(200 * u, 0) + " % " + (value < 0 ? below : above);
+        return Decimal.text(100 * Math.abs(value), 0) + " ± " + Decimal.text(Math.max(1, 200 * u), 0) + " % " + (value < 0 ? below : above);
     }
 
     private static NextView next(NextBestReading next) {

@@ -47,7 +47,7 @@ class WorkedCasesTest {
     private record Case(String title, String unitId, String visitId) {}
 
     private static final List<Case> CASES = List.of(new Case("A dirty condenser", "FF-01", "last"),
-            new Case("A dying compressor, one visit before it is found dead", "LO-09", "D0375"), new Case("An old sound unit", "FF-03", "last"),
+            new Case("A dying compressor, one visit before it is found dead", "LO-09", "D0376"), new Case("An old sound unit", "FF-03", "last"),
             new Case("A unit that cannot be told: no clamp meter, only a kitchen thermometer", "LO-12", "last"));
 
     @Test

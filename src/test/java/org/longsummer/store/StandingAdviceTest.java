@@ -63,14 +63,14 @@ class StandingAdviceTest {
 
     @Test
     void aSavedVisitBringsTheAdviceThatTheUnitsPageGives() {
-        assertEquals(Optional.of(Advised.of(ahead("u1").advice(), LocalDate.of(2031, 6, 10))), advised("u1"));
+        assertEquals(Optional.of(Advised.of(ahead("u1").advice(), Optional.empty(), LocalDate.of(2031, 6, 10))), advised("u1"));
     }
 
     @Test
     void aUnitThatWasNeverVisitedIsAdvisedSoonAfterAndOnce() {
         assertEquals(Optional.empty(), advised("u2"));
         assertEquals(1, adviseAll());
-        assertEquals(Optional.of(Advised.of(ahead("u2").advice(), LocalDate.of(2031, 6, 10))), advised("u2"));
+        assertEquals(Optional.of(Advised.of(ahead("u2").advice(), Optional.empty(), LocalDate.of(2031, 6, 10))), advised("u2"));
         assertEquals(0, adviseAll());
     }
 

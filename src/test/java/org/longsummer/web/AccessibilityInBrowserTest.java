@@ -37,7 +37,7 @@ class AccessibilityInBrowserTest {
         pages.put("yard/", "");
         pages.put("yard/?state=steady&depot=Lake+Orrin&condition=refrigerant_loss", "");
         pages.put("unit/?unit=FF-01", "unfold");
-        pages.put("unit/?unit=FF-10&visit=D0300", "");
+        pages.put("unit/?unit=FF-10&visit=D0306", "");
         pages.put("unit/?unit=FF-16", "");
         pages.put("unit/?unit=nobody", "");
         pages.put("visit/", "");

@@ -88,6 +88,8 @@ class MoneyInBrowserTest {
         assertThat(visitor.at("#ahead")).containsText("Jul 20, 2026: ");
         visitor.go("planned/");
         visitor.tap(AriaRole.BUTTON, "Done");
+        assertThat(visitor.at("#list")).not().containsText("Van FF10");
+        visitor.tap(AriaRole.BUTTON, "Done");
         assertThat(visitor.at("#list")).containsText("Nothing is planned here");
     }
 

@@ -52,12 +52,23 @@ public final class Wording {
     }
 
     private static String faulty(Verdict verdict, UnitSystem system) {
+        return suspected(verdict, system) + " " + remedy(verdict);
+    }
+
+    /** The same without what a technician would do: for a page that weighs whether it is worth doing. */
+    public static String finding(Verdict verdict, UnitSystem system) {
+        return switch (verdict.state()) {
+            case RETAKE, STEADY -> sentence(verdict, system);
+            case DRIFTING, ACT -> suspected(verdict, system);
+        };
+    }
+
+    private static String suspected(Verdict verdict, UnitSystem system) {
         if (verdict.condition() == Condition.NOT_COOLING) {
-            return "The fan runs and the compressor does not: it is not cooling. " + remedy(verdict);
+            return "The fan runs and the compressor does not: it is not cooling.";
         }
         String notable = notable(verdict.departure(), system);
-        String start = notable.isEmpty() ? cost(verdict) : notable;
-        return start + "; " + suspicion(verdict) + ". " + remedy(verdict);
+        return (notable.isEmpty() ? cost(verdict) : notable) + "; " + suspicion(verdict) + ".";
     }
 
     /** The departure that stands out most, if one does. */

@@ -13,6 +13,12 @@ import java.util.Optional;
  */
 public record Outlook(Standing standing, Limit limit, Quitting quitting) {
 
+    /** The day by which it is below the limit, where what is wrong now leads there more likely than not and has not yet. */
+    public Optional<LocalDate> likelyLimit() {
+        boolean ahead = !standing.notCooling() && limit.alreadyPast() < 0.5 && limit.ofPresentFault() > 0.5;
+        return limit.p50().filter(day -> ahead && day.isAfter(standing.on()));
+    }
+
     /**
      * Date at which capacity falls below 0.90 or amps rise above 1.10 of the sound unit's, by the fault that is there now. The
      * percentiles are of the date if it is reached by the horizon; how likely that is stands beside them. Dates are empty where that

@@ -20,6 +20,9 @@ public final class OutlookWording {
         if (!outlook.standing().hasHistory()) {
             return "No visit could be judged yet, so no date can be given.";
         }
+        if (limit.alreadyPast() >= 0.9) {
+            return "It is past the limit already (" + percent(limit.alreadyPast()) + ").";
+        }
         if (limit.alreadyPast() >= 0.5) {
             return "It is more likely past the limit than not by now (" + percent(limit.alreadyPast())
                     + "): what was seen goes on, and what nobody has looked for may have begun.";

@@ -8,6 +8,9 @@ import org.longsummer.quantity.Money;
 
 /** Says a weighing in plain words; the same on a server and on a phone. */
 public final class WeighingWording {
+    /** From here on whole per cent would claim certainty. */
+    private static final double CERTAIN = 0.99;
+
     private WeighingWording() {}
 
     /** The advice in a sentence or two. */
@@ -79,7 +82,7 @@ public final class WeighingWording {
     static String sure(double probability) {
         String words = probability >= 0.95 ? "almost certain" : probability >= 0.75 ? "likely" : probability >= 0.55 ? "more likely than not"
                 : probability >= 0.45 ? "as likely as not" : "not certain";
-        return words + " (" + Decimal.text(100 * probability, 0) + " %)";
+        return words + " (" + (probability > CERTAIN ? "more than 99" : Decimal.text(100 * probability, 0)) + " %)";
     }
 
     /** Works as a phrase: {@code change the filter and clean the condenser coil}. */
