@@ -18,14 +18,15 @@ import org.longsummer.store.PlannedWork;
 import org.longsummer.store.PriceFigure;
 import org.longsummer.store.PriceScope;
 import org.longsummer.store.Quotes;
+import org.longsummer.store.Rounds;
 import org.longsummer.store.Store;
 import org.longsummer.store.Toolkit;
 import org.longsummer.store.UnitChange;
+import org.longsummer.store.VisitRound;
 
 /**
  * A whole record as CSV files in a directory, out and in again without loss: units, all visits with their corrections and withdrawals,
- * depots, prices, planned work, quotes, what became of
- * units, photos, technicians' instruments, the business. Taking in what is there already changes nothing.
+ * depots, prices, planned work, quotes, rounds and where units stand, what became of units, photos, technicians' instruments, the business. Taking in what is there already changes nothing.
  */
 public final class WholeRecord {
     private static final String UNITS = "units.csv";
@@ -58,16 +59,20 @@ public final class WholeRecord {
                 .filter(plan -> Import.seen(store, reach, plan.unitId()).isPresent()).toList());
         QuotesFile.write(directory.resolve(QuotesFile.NAME), store.quotes().all().entrySet().stream()
                 .filter(quote -> Import.seen(store, reach, quote.getKey()).isPresent()).toList());
+        PlacesFile.write(directory.resolve(PlacesFile.NAME), store.rounds().places().entrySet().stream()
+                .filter(place -> Import.seen(store, reach, place.getKey()).isPresent()).toList());
+        RoundsFile.write(directory.resolve(RoundsFile.NAME), store.rounds().all(reach));
         TechniciansFile.write(directory.resolve(TechniciansFile.NAME), store.technicians().all());
         BusinessFile.write(directory, store.business().read());
     }
 
     /** What is small enough to be held while the rest is read. */
     private record Rest(List<Depot> depots, List<UnitChange> changes, List<Toolkit> toolkits, List<Business> business, List<Photo> photos,
-            List<PriceFigure> prices, List<PlannedWork> plans, Map<String, Quotes.InHand> quotes) {
+            List<PriceFigure> prices, List<PlannedWork> plans, Map<String, Quotes.InHand> quotes, Map<String, Rounds.Place> places,
+            Map<VisitRound, List<Rounds.Leg>> rounds) {
         Rest() {
             this(new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>(),
-                    new LinkedHashMap<>());
+                    new LinkedHashMap<>(), new LinkedHashMap<>(), new LinkedHashMap<>());
         }
     }
 
@@ -96,6 +101,8 @@ public final class WholeRecord {
             rest.prices().forEach(intake::price);
             rest.plans().forEach(intake::plan);
             rest.quotes().forEach(intake::quote);
+            rest.places().forEach(intake::place);
+            rest.rounds().forEach(intake::round);
             rest.toolkits().forEach(intake::toolkit);
             rest.business().stream().filter(business -> !business.equals(Business.UNKNOWN)).forEach(intake::business);
             for (Photo photo : rest.photos()) {
@@ -128,6 +135,12 @@ public final class WholeRecord {
         }
         if (present(directory, QuotesFile.NAME).isPresent()) {
             QuotesFile.read(directory.resolve(QuotesFile.NAME), id -> isKnown(store, units, id), findings, rest.quotes()::put);
+        }
+        if (present(directory, PlacesFile.NAME).isPresent()) {
+            PlacesFile.read(directory.resolve(PlacesFile.NAME), id -> isKnown(store, units, id), findings, rest.places()::put);
+        }
+        if (present(directory, RoundsFile.NAME).isPresent()) {
+            rest.rounds().putAll(new RoundsFile(id -> isKnown(store, units, id), store.rounds()).read(directory.resolve(RoundsFile.NAME), findings));
         }
         if (present(directory, BusinessFile.NAME).isPresent()) {
             BusinessFile.read(directory, findings, rest.business()::add);

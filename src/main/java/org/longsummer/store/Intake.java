@@ -137,6 +137,20 @@ public final class Intake {
         }
     }
 
+    /** Where a unit stands; the unit is handed over before it. */
+    public void place(String unitId, Rounds.Place place) {
+        flushUnits();
+        if (!Rounds.place(handle, unitId).equals(Optional.of(place))) {
+            Rounds.stand(handle, Map.of(unitId, place));
+        }
+    }
+
+    /** A round with its stops in walking order; their units are handed over before it. Stops that are stored and not given stay. */
+    public void round(VisitRound round, List<Rounds.Leg> legs) {
+        flushUnits();
+        Rounds.put(handle, round, legs);
+    }
+
     public void toolkit(Toolkit toolkit) {
         if (!Technicians.named(handle, toolkit.technician()).equals(Optional.of(toolkit))) {
             Technicians.save(handle, toolkit);

@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -80,17 +81,79 @@ public final class Rounds {
      */
     public void stand(String roundId, Map<String, Place> stands) {
         writer.useTransaction(handle -> {
-            PreparedBatch batch = handle.prepareBatch("""
-                    insert into stand (unit_id, stand_row, stand_place) values (:unit, :row, :place)
-                    on conflict (unit_id) do update set stand_row = excluded.stand_row, stand_place = excluded.stand_place
-                    where stand_row <> excluded.stand_row or stand_place <> excluded.stand_place""");
-            stands.forEach((unit, place) -> batch.bind("unit", unit).bind("row", place.row()).bind("place", place.place()).add());
-            if (batch.size() > 0) {
-                batch.execute();
-            }
+            stand(handle, stands);
             orderAnew(handle, roundId);
         });
     }
+
+    static void stand(Handle handle, Map<String, Place> stands) {
+        PreparedBatch batch = handle.prepareBatch("""
+                insert into stand (unit_id, stand_row, stand_place) values (:unit, :row, :place)
+                on conflict (unit_id) do update set stand_row = excluded.stand_row, stand_place = excluded.stand_place
+                where stand_row <> excluded.stand_row or stand_place <> excluded.stand_place""");
+        stands.forEach((unit, place) -> batch.bind("unit", unit).bind("row", place.row()).bind("place", place.place()).add());
+        if (batch.size() > 0) {
+            batch.execute();
+        }
+    }
+
+    /** Where units stand, by their ids, as far as somebody said so. */
+    public Map<String, Place> places() {
+        return reader.withHandle(handle -> handle.createQuery("select unit_id, stand_row, stand_place from stand order by unit_id")
+                .reduceRows(new LinkedHashMap<>(), (places, row) -> {
+                    places.put(row.getColumn("unit_id", String.class),
+                            new Place(row.getColumn("stand_row", String.class), row.getColumn("stand_place", String.class)));
+                    return places;
+                }));
+    }
+
+    static Optional<Place> place(Handle handle, String unitId) {
+        return Optional.ofNullable(stands(handle, List.of(unitId)).get(unitId)).map(stand -> new Place(stand[0], stand[1]));
+    }
+
+    /** All rounds with the stops that somebody sees, each in walking order. */
+    public Map<VisitRound, List<Leg>> all(Reach reach) {
+        List<VisitRound> rounds = reader.withHandle(handle -> handle.createQuery("select " + ROUND + " from visit_round r order by r.for_day, r.id")
+                .map((row, context) -> round(row)).list());
+        Map<VisitRound, List<Leg>> all = new LinkedHashMap<>();
+        for (VisitRound round : rounds) {
+            all.put(round, stops(round.id(), reach).stream().map(stop -> new Leg(stop.unitId(), stop.visitId())).toList());
+        }
+        return all;
+    }
+
+    /** Adds a round, or takes over what is given otherwise of one that is there; nothing is written when nothing differs. */
+    static void put(Handle handle, VisitRound round, List<Leg> legs) {
+        handle.createUpdate("""
+                insert into visit_round (id, title, for_day, made_by, made_at_ms) values (:id, :title, :day, :by, :at)
+                on conflict (id) do update set title = excluded.title, for_day = excluded.for_day, made_by = excluded.made_by,
+                made_at_ms = excluded.made_at_ms where title <> excluded.title or for_day <> excluded.for_day or made_by <> excluded.made_by
+                or made_at_ms <> excluded.made_at_ms""")
+                .bind("id", round.id()).bind("title", round.title()).bind("day", round.forDay().toString()).bind("by", round.madeBy())
+                .bind("at", round.madeAt().toEpochMilli()).execute();
+        PreparedBatch batch = handle.prepareBatch("""
+                insert into visit_round_stop (round_id, unit_id, position, visit_id) values (:round, :unit, :position, :visit)
+                on conflict (round_id, unit_id) do update set position = excluded.position, visit_id = excluded.visit_id
+                where position <> excluded.position or visit_id <> excluded.visit_id""");
+        int position = 0;
+        for (Leg leg : legs) {
+            position++;
+            batch.bind("round", round.id()).bind("unit", leg.unitId()).bind("position", position).bind("visit", leg.visitId()).add();
+        }
+        if (batch.size() > 0) {
+            batch.execute();
+        }
+    }
+
+    /** Whether the id of a visit belongs to another stop than this one. */
+    public boolean isTaken(String visitId, String roundId, String unitId) {
+        return reader.withHandle(handle -> handle.createQuery("select count(*) from visit_round_stop where visit_id = :visit "
+                + "and not (round_id = :round and unit_id = :unit)").bind("visit", visitId).bind("round", roundId).bind("unit", unitId)
+                .mapTo(Integer.class).one()) > 0;
+    }
+
+    /** A stop of a round: the unit, and the id that its visit gets. */
+    public record Leg(String unitId, String visitId) {}
 
     /** A row of a depot and a place in it. */
     public record Place(String row, String place) {}

@@ -63,10 +63,12 @@ import org.longsummer.store.Photo;
 import org.longsummer.store.PlannedWork;
 import org.longsummer.store.PriceScope;
 import org.longsummer.store.Quotes;
+import org.longsummer.store.Rounds;
 import org.longsummer.store.Store;
 import org.longsummer.store.Toolkit;
 import org.longsummer.store.Typed;
 import org.longsummer.store.UnitChange.Because;
+import org.longsummer.store.VisitRound;
 
 /** Everything as files and back: nothing is lost, and nothing changes when it comes a second time. */
 class WholeRecordTest {
@@ -128,8 +130,18 @@ class WholeRecordTest {
         store.plans().end("plan-2", PlannedWork.As.DONE, "otto");
         store.quotes().take("u1", new Quotes.InHand(new Quote(Work.UNIT_REPLACED, new Money(190_000, "EUR")), "Mill & Söhne",
                 Optional.of(LocalDate.of(2031, 6, 19))));
+        store.rounds().make(new VisitRound("r1", "=Monday", LocalDate.of(2031, 6, 21), "Ines 内田", Instant.parse("2031-06-20T15:00:00.123Z")),
+                store.standings().ofUnits(List.of("u3", "u1"), Reach.EVERYWHERE));
+        store.rounds().stand("r1", Map.of("u3", new Rounds.Place("B", "1"), "u1", new Rounds.Place("north, \"gate\"", "2")));
         store.business().write(new Business("Ferrow Cooling", "12 Mill Lane\nFerrow", "555 0100", "R-4711",
                 Optional.of(new Business.Picture("image/jpeg", JPEG))));
+    }
+
+    /** Advice comes in the background after units are brought in. */
+    private static void adviseAll(Store store) {
+        while (store.judging().adviseAgain() > 0) {
+            continue;
+        }
     }
 
     private Map<String, String> files(Store store, String name) throws IOException {
@@ -150,25 +162,17 @@ class WholeRecordTest {
         try (Store first = Store.open(directory.resolve("first"), CLOCK); Store second = Store.open(directory.resolve("second"), CLOCK)) {
             fill(first);
             Map<String, String> out = files(first, "out");
-            assertEquals(Set.of("business.csv", "business_logo", "depots.csv", "photos.csv", "photos/p1", "prices.csv", "quotes.csv", "technicians.csv",
+            assertEquals(Set.of("business.csv", "business_logo", "depots.csv", "photos.csv", "photos/p1", "places.csv", "prices.csv", "quotes.csv", "rounds.csv",
+                    "technicians.csv",
                     "unit_changes.csv", "units.csv", "visits.csv", "work.csv"), out.keySet());
             Findings findings = new Findings();
             Intake.Report report = WholeRecord.read(second, directory.resolve("out"), findings, Progress.SILENT);
             assertEquals(List.of(), findings.remarks());
             assertEquals(new Intake.Report(3, 0, 5, 0, List.of()), report);
             assertEquals(out, files(second, "again"));
-            advise(first);
-            advise(second);
+            List.of(first, second).forEach(WholeRecordTest::adviseAll);
             assertEquals(first.standings().ofUnit("u1").orElseThrow(), second.standings().ofUnit("u1").orElseThrow(), "and is judged the same");
         }
-    }
-
-    /** What is worth doing is worked out a few units at a time, after files were taken in or prices changed. */
-    private static void advise(Store store) {
-        int units;
-        do {
-            units = store.judging().adviseAgain();
-        } while (units > 0);
     }
 
     @Test
@@ -208,6 +212,22 @@ class WholeRecordTest {
             FileRefused refused = assertThrows(FileRefused.class, () -> WholeRecord.read(second, directory.resolve("out"), new Findings(), Progress.SILENT));
             assertTrue(refused.getMessage().contains("v1"), refused::getMessage);
             assertEquals(before, files(second, "after"));
+        }
+    }
+
+    /** A stop that contradicts a stored one, or itself, is named with what to do. */
+    @Test
+    void aRoundThatContradictsIsRefusedWhole() throws IOException, FileRefused {
+        try (Store store = Store.open(directory.resolve("store"), CLOCK)) {
+            fill(store);
+            Map<String, String> before = files(store, "out");
+            Path only = Files.createDirectory(directory.resolve("only"));
+            String stop = store.rounds().stops("r1", Reach.EVERYWHERE).get(0).visitId();
+            Files.writeString(only.resolve("rounds.csv"), "round_id,for_day,made_at,unit_id,visit_id\nr2,2031-06-22,2031-06-20T15:00:00Z,u1," + stop
+                    + "\nr2,2031-06-23,2031-06-20T15:00:00Z,u9,x\nr2,2031-06-22,2031-06-20T15:00:00Z,u2,\n");
+            FileRefused refused = assertThrows(FileRefused.class, () -> WholeRecord.read(store, only, new Findings(), Progress.SILENT));
+            assertEquals(List.of("visit_id", "unit_id", "visit_id"), refused.problems().stream().map(Problem::column).toList(), refused::getMessage);
+            assertEquals(before, files(store, "after"));
         }
     }
 

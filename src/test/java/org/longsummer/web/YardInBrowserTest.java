@@ -83,6 +83,28 @@ class YardInBrowserTest {
         }
     }
 
+    /** What is asked for less is folded away there, and one tap brings it. */
+    @Test
+    void aPhoneShowsTheFirstUnitWithoutScrolling() {
+        demo();
+        try (Visitor visitor = Visitor.onPhone(server)) {
+            visitor.go("yard/");
+            assertThat(visitor.at("#rows li").first().locator(".unit-link")).isVisible();
+            assertTrue(visitor.at("#rows li .unit-link").first().boundingBox().y < 740, "the first unit lies below the first screen");
+            assertThat(visitor.at(".head a[href='../season/']")).isHidden();
+            visitor.at(".head .fold").click();
+            assertThat(visitor.at(".head a[href='../season/']")).isVisible();
+            assertThat(visitor.at("#sentences")).containsText("drifting");
+            assertThat(visitor.at("#sentences a[href='?state=steady']")).isHidden();
+            visitor.at("#sentences .fold").click();
+            assertThat(visitor.at("#sentences a[href='?state=steady']")).isVisible();
+            visitor.picture("yard-phone");
+            assertEquals(List.of(), visitor.broken());
+            assertEquals(List.of(), visitor.tooSmallToPress());
+            assertEquals(false, visitor.isWiderThanTheScreen());
+        }
+    }
+
     @Test
     void anEmptyFleetHasWordsEverywhere() {
         try (Visitor visitor = Visitor.onLaptop(server)) {
