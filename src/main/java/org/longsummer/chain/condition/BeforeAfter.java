@@ -22,7 +22,7 @@ public record BeforeAfter(String beforeVisitId, Set<Work> work, Optional<Uncerta
         HELPED("helped"),
         DID_NOT_HELP("did not help: it is the machine"),
         CANNOT_TELL("changed too little to tell; read again in comparable weather"),
-        NOTHING_TO_HELP("changed nothing to speak of, and nothing was wrong");
+        NOTHING_TO_HELP("changed nothing to speak of, and nothing had shown that it was needed");
 
         private final String phrase;
 
