@@ -41,9 +41,6 @@ export const placeTexts = (label, ...parts) => parts.filter(text => text && !lab
 /** The same, each name kept in its own direction. */
 export const placeNodes = (label, ...parts) => namedList(placeTexts(label, ...parts));
 
-/** The same as one text. */
-export const placeText = (label, ...parts) => placeTexts(label, ...parts).join(' · ');
-
 export const count = (number, one, many) => `${number} ${number === 1 ? one : many}`;
 
 /** Reader's words for a share: '8 % below', '12 % above', 'as expected'. */

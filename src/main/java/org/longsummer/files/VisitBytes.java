@@ -27,10 +27,6 @@ import org.longsummer.quantity.Voltage;
 
 /** A visit as bytes and back, exactly; the unit is kept beside them. Only for this run: the order of the parts is no file format. */
 final class VisitBytes {
-    private static final byte NO_MOISTURE = 0;
-    private static final byte RELATIVE = 1;
-    private static final byte WET_BULB = 2;
-    private static final byte DEW_POINT = 3;
     private static final SupplyAt[] SUPPLY_AT = SupplyAt.values();
     private static final AmbientAt[] AMBIENT_AT = AmbientAt.values();
     private static final FanSpeed[] FAN_SPEED = FanSpeed.values();
