@@ -35,10 +35,8 @@ import org.longsummer.store.Typed;
 final class VisitColumns {
     private static final List<String> OTHERS = List.of("visit_id", "unit_id", "visited_at", "technician", "supply_at", "ambient_at",
             "fan_speed", "power_source", "filter_condition", "coil_condition", "work_done", "iced_coil", "notes");
-    /** The boxes with readings, whose typed text is kept. */
-    static final List<String> READINGS = Reading.ALL.stream().flatMap(reading -> reading.names().stream()).toList();
-    private static final List<String> KEPT = Stream.concat(READINGS.stream(), Stream.of("volts_off")).toList();
-    static final Layout LAYOUT = new Layout(Stream.of(OTHERS, READINGS, RecordColumns.ALL).flatMap(List::stream).toList(),
+    private static final List<String> KEPT = Stream.concat(Reading.NAMES.stream(), Stream.of("volts_off")).toList();
+    static final Layout LAYOUT = new Layout(Stream.of(OTHERS, Reading.NAMES, RecordColumns.ALL).flatMap(List::stream).toList(),
             List.of(List.of("unit_id"), List.of("visited_at"), List.of("return_db_f", "return_db_c"),
                     List.of("supply_db_f", "supply_db_c")));
 
@@ -100,7 +98,7 @@ final class VisitColumns {
         Map<String, String> cells = new LinkedHashMap<>(entry.typed().texts());
         cells.putAll(besides);
         Visit visit = entry.visit();
-        if (cells.keySet().stream().noneMatch(READINGS::contains)) {
+        if (cells.keySet().stream().noneMatch(Reading.NAMES::contains)) {
             cells.putAll(ReadingCells.of(visit.readings()));
         }
         cells.put("visit_id", Cell.escaped(visit.id()));

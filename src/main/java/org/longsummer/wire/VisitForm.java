@@ -35,8 +35,7 @@ import org.longsummer.quantity.UnitSystem;
  */
 public final class VisitForm {
     /** Boxes whose text is kept beside the quantity, as typed. */
-    private static final List<String> KEPT = Stream.concat(Stream.of("volts_off"),
-            Reading.ALL.stream().flatMap(reading -> reading.names().stream())).toList();
+    private static final List<String> KEPT = Stream.concat(Stream.of("volts_off"), Reading.NAMES.stream()).toList();
     private static final int LONGEST_NAME = 80;
     private static final int LONGEST_NOTES = 4000;
 

@@ -57,6 +57,9 @@ public final class Reading<Q extends Quantity> {
             SUPPLY_DRY_BULB, AMBIENT_DRY_BULB, AMBIENT_RELATIVE_HUMIDITY, AMPS, VOLTS, RUN_TIME, CONDENSER_ENTERING, CONDENSER_LEAVING,
             ROOM_DRY_BULB, RETURN_SECOND_DRY_BULB, FAN_ONLY_AMPS, START_PEAK, CAPACITOR);
 
+    /** The names of all their columns and boxes. */
+    public static final List<String> NAMES = ALL.stream().flatMap(reading -> reading.names().stream()).toList();
+
     private final String name;
     private final String recordName;
     private final Measure<Q> measure;
