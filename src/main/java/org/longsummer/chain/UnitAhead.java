@@ -5,7 +5,6 @@ import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.longsummer.chain.condition.State;
 import org.longsummer.chain.condition.Verdict;
 import org.longsummer.chain.outlook.FaultModel;
 import org.longsummer.chain.outlook.LifeCurve;
@@ -72,21 +71,18 @@ public final class UnitAhead {
     }
 
     private static Standing standing(Unit unit, List<Verdict> verdicts, LocalDate today) {
-        Optional<LocalDate> installed = unit.installedOn();
-        int judged = 0;
-        for (int i = 0; i < verdicts.size(); i++) {
-            judged += verdicts.get(i).state() == State.RETAKE ? 0 : 1;
-            if (i < verdicts.size() - 1 && verdicts.get(i).visit().workDone().contains(Work.UNIT_REPLACED)) {
-                installed = Optional.of(verdicts.get(i).visit().localDay());
-                judged = 0;
-            }
-        }
         if (verdicts.isEmpty()) {
-            OptionalDouble age = installed.isPresent()
-                    ? OptionalDouble.of(Math.max(0, ChronoUnit.DAYS.between(installed.get(), today) / 365.25)) : OptionalDouble.empty();
+            OptionalDouble age = unit.installedOn().map(day -> OptionalDouble.of(Math.max(0, ChronoUnit.DAYS.between(day, today) / 365.25)))
+                    .orElse(OptionalDouble.empty());
             return new Standing(today, List.of(), 0, age, false);
         }
-        return Standing.after(verdicts.get(verdicts.size() - 1), judged, installed);
+        Machine machine = Machine.of(unit);
+        for (Verdict earlier : verdicts.subList(0, verdicts.size() - 1)) {
+            machine = machine.at(earlier).after(earlier);
+        }
+        Verdict last = verdicts.get(verdicts.size() - 1);
+        machine = machine.at(last);
+        return Standing.after(last, machine.judgedVisits(), machine.installedOn());
     }
 
     /** What was known after the last visit. */

@@ -101,11 +101,7 @@ public final class LookingAhead {
 
     /** The depot's clock; where nobody said how much units run there, that of the half of the earth which the visits tell. */
     private static SeasonClock clockOf(FleetUnit unit, List<Verdict> verdicts) {
-        Hemisphere hemisphere = Hemisphere.UNSEEN;
-        for (Verdict verdict : verdicts) {
-            hemisphere = hemisphere.seen(verdict.visit());
-        }
-        return hemisphere.clock(unit.unit());
+        return Hemisphere.of(verdicts.stream().map(Verdict::visit).toList()).clock(unit.unit());
     }
 
     /** Notes that the advice for the units of a scope was made by other prices. */

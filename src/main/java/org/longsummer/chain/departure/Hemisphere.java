@@ -1,5 +1,6 @@
 package org.longsummer.chain.departure;
 
+import java.util.List;
 import org.longsummer.chain.season.Climate;
 import org.longsummer.chain.season.SeasonClock;
 import org.longsummer.chain.visit.Unit;
@@ -14,6 +15,15 @@ import org.longsummer.chain.visit.Visit;
 public record Hemisphere(int northern, int southern) {
     public static final Hemisphere UNSEEN = new Hemisphere(0, 0);
     private static final SeasonClock SOUTHERN = new SeasonClock(Climate.SOUTHERN);
+
+    /** As a unit's visits tell it. */
+    public static Hemisphere of(List<Visit> visits) {
+        Hemisphere seen = UNSEEN;
+        for (Visit visit : visits) {
+            seen = seen.seen(visit);
+        }
+        return seen;
+    }
 
     public Hemisphere seen(Visit visit) {
         int month = visit.localDay().getMonthValue();

@@ -75,11 +75,7 @@ public final class CheckPlanner {
     }
 
     private static SeasonClock clock(List<Verdict> verdicts) {
-        Hemisphere seen = Hemisphere.UNSEEN;
-        for (Verdict verdict : verdicts) {
-            seen = seen.seen(verdict.visit());
-        }
-        return seen.clock(verdicts.get(verdicts.size() - 1).departure().screening().unit());
+        return Hemisphere.of(verdicts.stream().map(Verdict::visit).toList()).clock(verdicts.get(verdicts.size() - 1).departure().screening().unit());
     }
 
     private static NextCheck bySeason(Verdict last, SeasonClock clock) {
