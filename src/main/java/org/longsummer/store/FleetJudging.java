@@ -10,7 +10,6 @@ import org.jdbi.v3.core.Handle;
 import org.longsummer.chain.Assessment;
 import org.longsummer.chain.condition.Verdict;
 import org.longsummer.chain.learning.Closings;
-import org.longsummer.chain.visit.Unit;
 import org.longsummer.chain.visit.Visit;
 
 /**
@@ -57,16 +56,21 @@ final class FleetJudging {
     }
 
     /** Units with the visits that count, ready to be judged by another thread. */
-    private record Part(List<Unit> units, Map<String, List<Visit>> visits, Closings closings) {
+    private record Part(List<FleetUnit> units, Map<String, List<Visit>> visits, Closings closings) {
         Map<String, List<Verdict>> judged() {
-            Map<String, List<Verdict>> verdicts = new LinkedHashMap<>();
-            units.forEach(unit -> verdicts.put(unit.id(), Assessment.briefly(unit, visits.getOrDefault(unit.id(), List.of()), closings)));
-            return verdicts;
+            return FleetJudging.judged(units, visits, closings);
         }
     }
 
+    /** The verdicts of some units, by unit, without reasons. */
+    static Map<String, List<Verdict>> judged(List<FleetUnit> units, Map<String, List<Visit>> visits, Closings closings) {
+        Map<String, List<Verdict>> verdicts = new LinkedHashMap<>();
+        units.forEach(unit -> verdicts.put(unit.id(), Assessment.briefly(unit.unit(), visits.getOrDefault(unit.id(), List.of()), closings)));
+        return verdicts;
+    }
+
     private Part part(List<String> unitIds) {
-        return new Part(Units.among(handle, unitIds).stream().map(FleetUnit::unit).toList(), Visits.currentByUnit(handle, unitIds), closings);
+        return new Part(Units.among(handle, unitIds), Visits.currentByUnit(handle, unitIds), closings);
     }
 
     private void write(Map<String, List<Verdict>> verdicts) {

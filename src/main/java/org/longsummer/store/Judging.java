@@ -5,7 +5,6 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -109,17 +108,15 @@ public final class Judging {
      * @return how many units it was worked out for; 0 when none was left
      */
     public int adviseAgain() {
-        LocalDate today = LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC);
+        LocalDate before = LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC).minusDays(DAYS_ADVICE_HOLDS);
+        if (reader.withHandle(handle -> LookingAhead.overtaken(handle, before, 1)).isEmpty()) {
+            // nobody who writes is kept waiting for a look at nothing
+            return 0;
+        }
         return writer.inTransaction(handle -> {
-            List<FleetUnit> units = Units.among(handle, LookingAhead.overtaken(handle, today.minusDays(DAYS_ADVICE_HOLDS), ADVISED_AT_ONCE));
-            if (units.isEmpty()) {
-                return 0;
-            }
-            Map<String, List<Visit>> visits = Visits.currentByUnit(handle, units.stream().map(FleetUnit::id).toList());
-            Closings closings = known(handle).closings();
-            Map<String, List<Verdict>> verdicts = new LinkedHashMap<>();
-            units.forEach(unit -> verdicts.put(unit.id(), Assessment.briefly(unit.unit(), visits.getOrDefault(unit.id(), List.of()), closings)));
-            ahead.advise(handle, units, verdicts);
+            List<String> unitIds = LookingAhead.overtaken(handle, before, ADVISED_AT_ONCE);
+            List<FleetUnit> units = Units.among(handle, unitIds);
+            ahead.advise(handle, units, FleetJudging.judged(units, Visits.currentByUnit(handle, unitIds), known(handle).closings()));
             return units.size();
         });
     }
