@@ -5,8 +5,6 @@ import java.io.OutputStream;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.function.Supplier;
 import org.longsummer.chain.Assessment;
@@ -19,6 +17,7 @@ import org.longsummer.chain.learning.Closings;
 import org.longsummer.chain.learning.Lesson;
 import org.longsummer.chain.visit.Unit;
 import org.longsummer.chain.visit.Visit;
+import org.longsummer.store.Workers;
 
 /**
  * Judges a fleet of any size on all processors: what {@link Assessment} says, in little memory. First what the fleet teaches is learned
@@ -35,8 +34,7 @@ final class FleetAssessment implements AutoCloseable {
     private final List<Unit> units;
     private final PackedVisits visits;
     private final int[] rows;
-    private final ExecutorService workers;
-    private final int workerCount;
+    private final Workers workers;
     private final Progress progress;
 
     /**
@@ -47,20 +45,15 @@ final class FleetAssessment implements AutoCloseable {
         this.units = units;
         this.visits = visits;
         this.rows = visits.byUnit(units.size());
-        this.workerCount = workerCount;
         this.progress = progress;
-        this.workers = Executors.newFixedThreadPool(workerCount, task -> {
-            Thread worker = new Thread(task, "assess");
-            worker.setDaemon(true);
-            return worker;
-        });
+        this.workers = new Workers(workerCount);
     }
 
     /** Makes what lies ahead of units, for one worker at a time. */
     interface Ahead extends Supplier<FleetProspects> {}
 
     /** Learns across units day by day, closing each behind it. */
-    Closings learn() throws IOException {
+    Closings learn() {
         Closings closings = new Closings();
         UnitLessons[] lessons = new UnitLessons[units.size()];
         int[] ordered = visits.byDay(rows);
@@ -77,7 +70,7 @@ final class FleetAssessment implements AutoCloseable {
         return closings;
     }
 
-    private List<Lesson> lessonsOfDay(int[] ordered, int from, int to, UnitLessons[] lessons, Closings closings) throws IOException {
+    private List<Lesson> lessonsOfDay(int[] ordered, int from, int to, UnitLessons[] lessons, Closings closings) {
         List<Future<List<Lesson>>> parts = new ArrayList<>();
         for (int start = from; start < to;) {
             int begin = start;
@@ -85,12 +78,12 @@ final class FleetAssessment implements AutoCloseable {
             if (begin == from && end == to) {
                 return lessonsOf(ordered, from, to, lessons, closings);
             }
-            parts.add(workers.submit(() -> lessonsOf(ordered, begin, end, lessons, closings)));
+            parts.add(workers.begin(() -> lessonsOf(ordered, begin, end, lessons, closings)));
             start = end;
         }
         List<Lesson> all = new ArrayList<>(to - from);
         for (Future<List<Lesson>> part : parts) {
-            all.addAll(Waiting.on(part));
+            all.addAll(Workers.result(part));
         }
         return all;
     }
@@ -134,14 +127,14 @@ final class FleetAssessment implements AutoCloseable {
         ArrayDeque<Future<byte[]>> waiting = new ArrayDeque<>();
         ArrayDeque<Integer> sizes = new ArrayDeque<>();
         for (int from = 0; from < rows.length || !waiting.isEmpty();) {
-            if (from < rows.length && waiting.size() < AHEAD * workerCount) {
+            if (from < rows.length && waiting.size() < AHEAD * workers.count()) {
                 int begin = from;
                 int end = endOfUnit(rows, Math.min(rows.length, from + VISITS_AT_ONCE), rows.length);
-                waiting.add(workers.submit(() -> judged(begin, end, closings, prospects.get(), withAdvice)));
+                waiting.add(workers.begin(() -> judged(begin, end, closings, prospects.get(), withAdvice)));
                 sizes.add(end - begin);
                 from = end;
             } else {
-                out.write(Waiting.on(waiting.remove()));
+                out.write(Workers.result(waiting.remove()));
                 progress.steps("visits judged", sizes.remove());
             }
         }
@@ -163,6 +156,6 @@ final class FleetAssessment implements AutoCloseable {
 
     @Override
     public void close() {
-        workers.shutdownNow();
+        workers.close();
     }
 }

@@ -7,32 +7,48 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 
-/** As many threads as there are processors, for work on a whole fleet; gone when it is done. */
-final class Workers implements AutoCloseable {
-    private final int count = Runtime.getRuntime().availableProcessors();
-    private final ExecutorService threads = Executors.newFixedThreadPool(count, task -> {
-        Thread worker = new Thread(task, "judging");
-        worker.setDaemon(true);
-        return worker;
-    });
+/** Threads for work on a whole fleet; gone when it is done. */
+public final class Workers implements AutoCloseable {
+    private final int count;
+    private final ExecutorService threads;
 
-    int count() {
+    /** As many as there are processors. */
+    Workers() {
+        this(Runtime.getRuntime().availableProcessors());
+    }
+
+    public Workers(int count) {
+        this.count = count;
+        this.threads = Executors.newFixedThreadPool(count, task -> {
+            Thread worker = new Thread(task, "judging");
+            worker.setDaemon(true);
+            return worker;
+        });
+    }
+
+    public int count() {
         return count;
     }
 
-    <T> Future<T> begin(Callable<T> work) {
+    public <T> Future<T> begin(Callable<T> work) {
         return threads.submit(work);
     }
 
-    /** What a piece of work came to; its failure is thrown here. */
-    static <T> T result(Future<T> work) {
+    /** What a piece of work came to; what went wrong there goes wrong here. */
+    public static <T> T result(Future<T> work) {
         try {
             return work.get();
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             throw new CancellationException("interrupted while judging");
         } catch (ExecutionException e) {
-            throw e.getCause() instanceof RuntimeException failure ? failure : new IllegalStateException(e.getCause());
+            if (e.getCause() instanceof RuntimeException failure) {
+                throw failure;
+            }
+            if (e.getCause() instanceof Error failure) {
+                throw failure;
+            }
+            throw new IllegalStateException(e.getCause());
         }
     }
 
