@@ -48,8 +48,6 @@ final class SeasonApi {
             Optional<String> closes, int act, int overdue, int filters, int warranties, int outOfService, int works, int worksWithoutPrice,
             List<MoneyView> planned) {}
 
-    record MoneyView(String text) {}
-
     /**
      * What became of the acts.
      *
@@ -78,7 +76,7 @@ final class SeasonApi {
                 season.filter(clock -> !clock.isOpen(today)).map(clock -> clock.nextOpening(today).toString()),
                 season.filter(clock -> clock.isOpen(today)).map(clock -> clock.seasonEnd(today).toString()), ready.act(), ready.overdue(),
                 ready.filterOverdue(), ready.warrantyEnding(), ready.outOfService(), ready.planned().works(), ready.planned().withoutPrice(),
-                ready.planned().prices().stream().map(price -> new MoneyView(price.text())).toList());
+                ready.planned().prices().stream().map(MoneyView::of).toList());
     }
 
     void history(Context request) {
@@ -97,6 +95,6 @@ final class SeasonApi {
     private Optional<MoneyView> missesCost(Map<String, ActHistory> byDepot) {
         return byDepot.entrySet().stream().filter(depot -> depot.getValue().misses() > 0)
                 .map(depot -> CallPrice.quitting(Prices.merged(store.prices().layers(depot.getKey()))).times(depot.getValue().misses()))
-                .reduce(Money::plus).map(money -> new MoneyView(money.text()));
+                .reduce(Money::plus).map(MoneyView::of);
     }
 }

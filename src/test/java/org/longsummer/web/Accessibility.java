@@ -14,12 +14,23 @@ final class Accessibility {
     private Accessibility() {}
 
     /** What is wrong, one line a place; empty when nothing is. */
-    @SuppressWarnings("unchecked")
     static List<String> violations(Page page) {
-        page.evaluate(RULES);
-        return (List<String>) page.evaluate("""
+        return found(page, """
                 axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'] }).then(found =>
                   found.violations.flatMap(rule => rule.nodes.map(node => `${rule.id}: ${node.target} ${node.failureSummary}`)))""");
+    }
+
+    /** What has a contrast below 7:1 (large text: 4.5:1), as WCAG asks at level AAA. */
+    static List<String> tooFaint(Page page) {
+        return found(page, """
+                axe.run(document, { runOnly: ['color-contrast', 'color-contrast-enhanced'], rules: { 'color-contrast-enhanced': { enabled: true } } })
+                  .then(found => found.violations.flatMap(rule => rule.nodes.map(node => `${node.target} ${node.any[0].message}`)))""");
+    }
+
+    @SuppressWarnings("unchecked")
+    private static List<String> found(Page page, String question) {
+        page.evaluate(RULES);
+        return (List<String>) page.evaluate(question);
     }
 
     private static String read() {

@@ -17,9 +17,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -27,20 +25,8 @@ import org.junit.jupiter.api.Test;
 class OfflineInBrowserTest {
     private static final String DEPOT = "Ferrow Flats";
 
-    private static BrowserOnThisMachine.Started started;
-
     private final List<Phone> phones = new ArrayList<>();
     private RunningServer server;
-
-    @BeforeAll
-    static void startBrowser() {
-        started = BrowserOnThisMachine.start();
-    }
-
-    @AfterAll
-    static void stopBrowser() {
-        started.close();
-    }
 
     @BeforeEach
     void startServer() {
@@ -54,7 +40,7 @@ class OfflineInBrowserTest {
     }
 
     private Phone phone() {
-        Phone phone = new Phone(started.browser(), server);
+        Phone phone = new Phone(BrowserOnThisMachine.shared(), server);
         phones.add(phone);
         return phone;
     }
@@ -311,7 +297,7 @@ class OfflineInBrowserTest {
     @Test
     void celsiusAndDecimalCommaWithoutASignal() {
         String unit = unit("Heron 14");
-        Phone phone = new Phone(started.browser(), server, 360, 740, ColorScheme.DARK, "de-DE");
+        Phone phone = new Phone(BrowserOnThisMachine.shared(), server, 360, 740, ColorScheme.DARK, "de-DE");
         phones.add(phone);
         phone.takeAlong(DEPOT);
         phone.signal(false);

@@ -16,9 +16,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -27,20 +25,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** The pages as people use them, in a real browser; pictures of them are left in {@code target/screenshots}. */
 class PagesInBrowserTest {
 
-    private static BrowserOnThisMachine.Started started;
-
     private final List<String> complaints = new ArrayList<>();
+    private final List<BrowserContext> opened = new ArrayList<>();
     private RunningServer server;
-
-    @BeforeAll
-    static void startBrowser() {
-        started = BrowserOnThisMachine.start();
-    }
-
-    @AfterAll
-    static void stopBrowser() {
-        started.close();
-    }
 
     @BeforeEach
     void startServer() {
@@ -49,26 +36,18 @@ class PagesInBrowserTest {
 
     @AfterEach
     void stopServer() {
+        opened.forEach(BrowserContext::close);
         server.close();
     }
 
     /** A page that notes every complaint of the browser and every request to another host. */
     private Page open(int width, int height, ColorScheme scheme) {
-        BrowserContext context = started.browser().newContext(new NewContextOptions().setViewportSize(width, height)
+        BrowserContext context = BrowserOnThisMachine.shared().newContext(new NewContextOptions().setViewportSize(width, height)
                 .setColorScheme(scheme).setLocale("en-US").setTimezoneId("America/Denver").setHasTouch(width < 500));
+        opened.add(context);
         Page page = context.newPage();
         page.setDefaultTimeout(10_000);
-        page.onConsoleMessage(message -> {
-            if (message.type().equals("error") && !message.text().contains("status of 4")) {
-                complaints.add(message.text());
-            }
-        });
-        page.onPageError(complaints::add);
-        page.onRequest(request -> {
-            if (!request.url().startsWith(server.address("")) && !request.url().startsWith("data:")) {
-                complaints.add("asked another host: " + request.url());
-            }
-        });
+        Complaints.note(page, server, complaints);
         return page;
     }
 

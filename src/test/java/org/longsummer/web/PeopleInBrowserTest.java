@@ -18,9 +18,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -31,20 +29,9 @@ class PeopleInBrowserTest {
     /** Folders of the pages that are looked at here. */
     static final Set<String> PAGES = Set.of("sign-in", "people", "changes", "account", "welcome");
 
-    private static BrowserOnThisMachine.Started started;
-
     private final List<String> complaints = new ArrayList<>();
+    private final List<BrowserContext> opened = new ArrayList<>();
     private RunningServer server;
-
-    @BeforeAll
-    static void startBrowser() {
-        started = BrowserOnThisMachine.start();
-    }
-
-    @AfterAll
-    static void stopBrowser() {
-        started.close();
-    }
 
     @BeforeEach
     void startServer() {
@@ -53,20 +40,17 @@ class PeopleInBrowserTest {
 
     @AfterEach
     void stopServer() {
+        opened.forEach(BrowserContext::close);
         server.close();
     }
 
     private Page open(int width, int height, ColorScheme scheme) {
-        BrowserContext context = started.browser().newContext(new NewContextOptions().setViewportSize(width, height)
+        BrowserContext context = BrowserOnThisMachine.shared().newContext(new NewContextOptions().setViewportSize(width, height)
                 .setColorScheme(scheme).setLocale("en-US").setTimezoneId("America/Denver"));
+        opened.add(context);
         Page page = context.newPage();
         page.setDefaultTimeout(10_000);
-        page.onConsoleMessage(message -> {
-            if (message.type().equals("error") && !message.text().contains("status of 4")) {
-                complaints.add(message.text());
-            }
-        });
-        page.onPageError(complaints::add);
+        Complaints.note(page, server, complaints);
         return page;
     }
 

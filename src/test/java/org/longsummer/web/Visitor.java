@@ -8,23 +8,12 @@ import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.LoadState;
 import com.microsoft.playwright.options.ServiceWorkerPolicy;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
 
 /** Somebody who looks at pages: at a screen of some size, in light or dark. What the browser complains of is noted. */
 final class Visitor implements AutoCloseable {
-    private static final String RULES = rules();
-    private static final String BREAKS = """
-            async () => (await axe.run(document, { runOnly: { type: 'tag', values: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'] } }))
-              .violations.flatMap(rule => rule.nodes.map(node => `${rule.id}: ${node.html.slice(0, 160)} | ${node.failureSummary.replaceAll('\\n', ' ')}`))""";
-    private static final String FAINT = """
-            async () => (await axe.run(document, { runOnly: ['color-contrast', 'color-contrast-enhanced'], rules: { 'color-contrast-enhanced': { enabled: true } } }))
-              .violations.flatMap(rule => rule.nodes.map(node => `${node.target} ${node.any[0].message}`))""";
     private static final String SMALL = """
             () => [...document.querySelectorAll('button, .button, summary, select, input:not([type=hidden]), nav a, textarea')]
               .filter(place => place.checkVisibility({ visibilityProperty: true }))
@@ -47,18 +36,8 @@ final class Visitor implements AutoCloseable {
                 .setServiceWorkers(ServiceWorkerPolicy.BLOCK));
         context.setDefaultTimeout(15_000);
         page = context.newPage();
-        page.onPageError(complaints::add);
+        Complaints.note(page, server, complaints);
         page.onDialog(dialog -> dialog.accept());
-        page.onConsoleMessage(message -> {
-            if (message.type().equals("error") && !message.text().contains("status of 4")) {
-                complaints.add(message.text());
-            }
-        });
-        page.onRequest(request -> {
-            if (!request.url().startsWith(server.address("")) && !request.url().startsWith("data:") && !request.url().startsWith("blob:")) {
-                complaints.add("asked another host: " + request.url());
-            }
-        });
     }
 
     static Visitor onPhone(RunningServer server) {
@@ -104,14 +83,12 @@ final class Visitor implements AutoCloseable {
 
     /** Where the page breaks the rules of WCAG 2.2 at level AA, as far as they can be checked by a program. */
     List<String> broken() {
-        page.evaluate(RULES);
-        return texts(BREAKS);
+        return Accessibility.violations(page);
     }
 
     /** What has a contrast below 7:1 (large text: 4.5:1), as WCAG asks at level AAA. */
     List<String> tooFaint() {
-        page.evaluate(RULES);
-        return texts(FAINT);
+        return Accessibility.tooFaint(page);
     }
 
     /** What can be pressed and is smaller than 48 by 48 pixels; links within a sentence are as small as their line. */
@@ -130,13 +107,5 @@ final class Visitor implements AutoCloseable {
     @Override
     public void close() {
         context.close();
-    }
-
-    private static String rules() {
-        try (InputStream script = Visitor.class.getResourceAsStream("/axe.min.js")) {
-            return new String(script.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 }
