@@ -38,12 +38,17 @@ export function say(verdict) {
 /** What was asked of a reading and answered with “it is so”, by box: asked again only when the reading changes. */
 const answered = new Map();
 
-const asItIs = (name, asked) => element('button', { type: 'button', class: 'quiet', onclick: event => {
-  answered.set(name, asked);
-  sayAt(name, 'Kept as it was read.');
-  event.target.remove();
-  byId(name).focus();
-} }, 'It is so: keep it');
+/** Goes with the first key that makes it another reading, so that whoever goes on by keyboard does not land on an offer that has lapsed. */
+function asItIs(name, asked) {
+  const offer = element('button', { type: 'button', class: 'quiet', onclick: () => {
+    answered.set(name, asked);
+    sayAt(name, 'Kept as it was read.');
+    offer.remove();
+    byId(name).focus();
+  } }, 'It is so: keep it');
+  byId(name).addEventListener('input', () => offer.remove(), { once: true });
+  return offer;
+}
 
 function question(verdict, problems, names) {
   for (const name of [...names, 'filter_condition', 'coil_condition', 'iced_coil', 'fan_speed', 'power_source']) {
