@@ -1,6 +1,5 @@
 package org.longsummer.store;
 
-import com.zaxxer.hikari.HikariConfig;
 import com.zaxxer.hikari.HikariDataSource;
 import java.io.IOException;
 import java.io.InputStream;
@@ -10,9 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import org.jdbi.v3.core.Jdbi;
-import org.jdbi.v3.core.statement.StatementExceptions;
 import org.sqlite.SQLiteConfig;
-import org.sqlite.SQLiteDataSource;
 
 /**
  * One fleet's record in one directory. Open it once and share it: it may be used by any number of threads at once.
@@ -23,7 +20,6 @@ import org.sqlite.SQLiteDataSource;
 public final class Store implements AutoCloseable {
     /** The database's file in the data directory. */
     public static final String FILE = "longsummer.sqlite";
-    private static final int BUSY_MILLISECONDS = 20_000;
     private static final int READERS = 8;
     /** Pages in memory, beside the heap: what a fleet's whole history writes to again and again is not to be read back from the log each time. */
     private static final int WRITER_PAGES_KILOBYTES = 64_000;
@@ -69,16 +65,16 @@ public final class Store implements AutoCloseable {
         RawFile.refuseForeign(file);
         this.clock = clock;
         this.file = file;
-        writers = pool(source(file, SQLiteConfig.TransactionMode.IMMEDIATE, WRITER_PAGES_KILOBYTES), 1);
-        Jdbi writer = jdbi(writers);
+        writers = Pools.pool(Pools.source(file, SQLiteConfig.TransactionMode.IMMEDIATE, WRITER_PAGES_KILOBYTES), 1);
+        Jdbi writer = Pools.jdbi(writers);
         prepare(file, writer);
-        readers = pool(source(file, SQLiteConfig.TransactionMode.DEFERRED, READER_PAGES_KILOBYTES), READERS);
-        Jdbi reader = jdbi(readers);
+        readers = Pools.pool(Pools.source(file, SQLiteConfig.TransactionMode.DEFERRED, READER_PAGES_KILOBYTES), READERS);
+        Jdbi reader = Pools.jdbi(readers);
         depots = new Depots(reader, writer);
         units = new Units(reader, writer);
         visits = new Visits(reader);
         verdicts = new Verdicts(reader);
-        watchers = pool(source(file, SQLiteConfig.TransactionMode.DEFERRED, READER_PAGES_KILOBYTES), 1);
+        watchers = Pools.pool(Pools.source(file, SQLiteConfig.TransactionMode.DEFERRED, READER_PAGES_KILOBYTES), 1);
         answers = new KeptAnswers(watchers);
         standings = new Standings(reader, answers);
         closings = new LearnedLevels(reader);
@@ -290,7 +286,7 @@ public final class Store implements AutoCloseable {
     private void guard() {
         try (InputStream script = Store.class.getResourceAsStream("/db/sqlite-guards.sql")) {
             String text = new String(script.readAllBytes(), StandardCharsets.UTF_8);
-            jdbi(writers).useHandle(handle -> {
+            Pools.jdbi(writers).useHandle(handle -> {
                 for (String trigger : text.split("(?<=end;)\\s*")) {
                     handle.execute(trigger);
                 }
@@ -299,35 +295,5 @@ public final class Store implements AutoCloseable {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-    }
-
-    /** FULL: a transaction that was acknowledged survives a loss of power; WAL: readers do not wait for the writer. */
-    private static SQLiteDataSource source(Path file, SQLiteConfig.TransactionMode mode, int pagesKilobytes) {
-        SQLiteConfig config = new SQLiteConfig();
-        config.setJournalMode(SQLiteConfig.JournalMode.WAL);
-        config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
-        config.enforceForeignKeys(true);
-        config.setBusyTimeout(BUSY_MILLISECONDS);
-        config.setTransactionMode(mode);
-        config.setCacheSize(-pagesKilobytes);
-        SQLiteDataSource source = new SQLiteDataSource(config);
-        source.setUrl("jdbc:sqlite:" + file);
-        return source;
-    }
-
-    /** Failures name no values: what people read off their instruments must not end up in a log. */
-    private static Jdbi jdbi(HikariDataSource pool) {
-        Jdbi jdbi = Jdbi.create(pool);
-        jdbi.getConfig(StatementExceptions.class).setMessageRendering(StatementExceptions.MessageRendering.NONE);
-        return jdbi;
-    }
-
-    private static HikariDataSource pool(SQLiteDataSource source, int size) {
-        HikariConfig config = new HikariConfig();
-        config.setDataSource(source);
-        config.setMaximumPoolSize(size);
-        config.setConnectionTimeout(BUSY_MILLISECONDS * 3L);
-        config.setMaxLifetime(0);
-        return new HikariDataSource(config);
     }
 }
