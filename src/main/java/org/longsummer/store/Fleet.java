@@ -3,7 +3,6 @@ package org.longsummer.store;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -136,8 +135,8 @@ public final class Fleet {
     public void settle(Depot depot, Because because) {
         writer.useTransaction(handle -> {
             List<String> ids = Units.idsAt(handle, depot.name());
-            for (int from = 0; from < ids.size(); from += UNITS_AT_ONCE) {
-                for (FleetUnit unit : Units.among(handle, ids.subList(from, Math.min(from + UNITS_AT_ONCE, ids.size())))) {
+            for (List<String> some : Parts.of(ids, UNITS_AT_ONCE)) {
+                for (FleetUnit unit : Units.among(handle, some)) {
                     describe(handle, unit, unit.with(withAltitude(unit.unit(), depot.altitude())), Kind.EDITED, because, Optional.empty());
                 }
             }

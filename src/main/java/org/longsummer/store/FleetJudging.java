@@ -43,8 +43,8 @@ final class FleetJudging {
             return;
         }
         try (Workers workers = new Workers()) {
-            for (int from = 0; from < unitIds.size(); from += UNITS_AT_ONCE) {
-                underway.add(workers.begin(part(unitIds.subList(from, Math.min(from + UNITS_AT_ONCE, unitIds.size())))::judged));
+            for (List<String> some : Parts.of(unitIds, UNITS_AT_ONCE)) {
+                underway.add(workers.begin(part(some)::judged));
                 if (underway.size() > AHEAD * workers.count()) {
                     write(Workers.result(underway.remove()));
                 }

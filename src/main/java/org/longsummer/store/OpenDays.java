@@ -112,9 +112,8 @@ final class OpenDays {
     private Map<String, Unit> unitsToBegin(Set<String> unitIds) {
         List<String> missing = unitIds.stream().filter(unitId -> !replays.containsKey(unitId)).toList();
         Map<String, Unit> units = new HashMap<>();
-        for (int from = 0; from < missing.size(); from += UNITS_FOUND_AT_ONCE) {
-            Units.among(handle, missing.subList(from, Math.min(missing.size(), from + UNITS_FOUND_AT_ONCE)))
-                    .forEach(unit -> units.put(unit.id(), unit.unit()));
+        for (List<String> some : Parts.of(missing, UNITS_FOUND_AT_ONCE)) {
+            Units.among(handle, some).forEach(unit -> units.put(unit.id(), unit.unit()));
         }
         return units;
     }

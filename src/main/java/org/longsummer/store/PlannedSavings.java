@@ -88,18 +88,10 @@ public final class PlannedSavings {
 
     private static Map<String, FleetUnit> units(Handle handle, List<String> ids, Predicate<FleetUnit> wanted) {
         Map<String, FleetUnit> units = new LinkedHashMap<>();
-        for (List<String> some : parts(ids)) {
+        for (List<String> some : Parts.of(ids, UNITS_AT_ONCE)) {
             Units.among(handle, some).stream().filter(wanted).forEach(unit -> units.put(unit.id(), unit));
         }
         return units;
-    }
-
-    private static List<List<String>> parts(List<String> ids) {
-        List<List<String>> parts = new ArrayList<>();
-        for (int from = 0; from < ids.size(); from += UNITS_AT_ONCE) {
-            parts.add(ids.subList(from, Math.min(from + UNITS_AT_ONCE, ids.size())));
-        }
-        return parts;
     }
 
     /** One look at many plans: what they share is read once. */
@@ -119,7 +111,7 @@ public final class PlannedSavings {
             this.currency = Prices.currency(handle);
             this.closings = learned.known(handle).closings();
             Depots.all(handle, Reach.EVERYWHERE).forEach(depot -> depot.timeZone().ifPresent(zone -> zones.put(depot.name(), zone)));
-            for (List<String> some : parts(unitIds)) {
+            for (List<String> some : Parts.of(unitIds, UNITS_AT_ONCE)) {
                 quotes.putAll(Quotes.of(handle, some));
                 handle.createQuery(VERSIONS).bindList("units", some).map((row, context) -> Map.entry(row.getString("unit_id"),
                         new Record(row.getInt("visits"), row.getLong("received"), row.getInt("withdrawn"))))

@@ -85,8 +85,7 @@ public final class Standings {
     public List<Standing> ofUnits(List<String> unitIds, Reach reach) {
         ReachCondition seen = new ReachCondition(reach);
         Map<String, Standing> found = new HashMap<>();
-        for (int from = 0; from < unitIds.size(); from += AT_ONCE) {
-            List<String> some = unitIds.subList(from, Math.min(from + AT_ONCE, unitIds.size()));
+        for (List<String> some : Parts.of(unitIds, AT_ONCE)) {
             reader.withHandle(handle -> handle.createQuery("select " + StandingRow.COLUMNS + FROM + " where s.unit_id in (<units>) and "
                     + seen.on("s.depot")).bindList("units", some).bindMap(seen.values()).map(StandingRow::read).list())
                     .forEach(standing -> found.put(standing.unitId(), standing));
