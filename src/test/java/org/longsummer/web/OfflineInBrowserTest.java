@@ -287,8 +287,9 @@ class OfflineInBrowserTest {
         phone.newTab();
         phone.go("phone/");
         assertThat(phone.page.locator("#items li")).hasCount(25);
-        phone.signal(true);
         phone.tap(AriaRole.BUTTON, "Send now");
+        assertThat(phone.page.locator("#sent")).containsText("25 entries are still here: Longsummer did not answer.");
+        phone.signal(true);
         nothingWaits(phone);
         assertEquals(25, server.store.visits().count());
         assertEquals(List.of(), phone.complaints);
