@@ -140,12 +140,16 @@ final class Lattice {
             Trajectory t = trajectories.get(i);
             if (t.fault != null && cures(done, t.fault)) {
                 t.severity = 0;
-                if (t.rate == 0 || !t.fault.isDirt()) {
+                if (!comesBack(t.fault, t.rate)) {
                     trajectories.set(i, new Trajectory(null, 0, t.onset, 0, t.carried, t.mean).scatteringLike(t));
                 }
             }
         }
         normalise();
+    }
+
+    static boolean comesBack(Fault fault, double rate) {
+        return rate > 0 && fault.isDirt();
     }
 
     static boolean cures(Set<Work> done, Fault fault) {
