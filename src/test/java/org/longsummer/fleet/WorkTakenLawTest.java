@@ -69,7 +69,7 @@ class WorkTakenLawTest {
         for (Dirty unit : all) {
             UnitAhead before = unit.ahead(Set.of());
             UnitAhead after = unit.ahead(Set.of(Work.CONDENSER_COIL));
-            assertTrue(before.outlook().limit().alreadyPast() > 0.5);
+            assertTrue(before.outlook().limit().alreadyPast() > after.outlook().limit().alreadyPast() + 0.2);
             assertTrue(after.outlook().limit().alreadyPast() <= 1 - before.standing().probability(Variant.CONDENSER_COIL) + 1e-9);
             assertFalse(after.advice().works().contains(Work.CONDENSER_COIL));
             assertEquals(before.standing().probability(Variant.REFRIGERANT), after.standing().probability(Variant.REFRIGERANT), 1e-12);
