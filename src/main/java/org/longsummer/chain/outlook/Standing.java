@@ -7,9 +7,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import org.longsummer.chain.condition.Belief;
 import org.longsummer.chain.condition.Condition;
+import org.longsummer.chain.condition.Fault;
 import org.longsummer.chain.condition.Growth;
+import org.longsummer.chain.condition.Hypothesis;
 import org.longsummer.chain.condition.Verdict;
 import org.longsummer.chain.season.SeasonClock;
 import org.longsummer.chain.visit.Work;
@@ -42,7 +43,7 @@ public record Standing(LocalDate on, List<Hypothesis> hypotheses, int judgedVisi
      * @param installedOn day of the machine's installation, where known
      */
     public static Standing after(Verdict verdict, int judgedVisits, Optional<LocalDate> installedOn) {
-        return of(verdict, Set.of(), judgedVisits, installedOn);
+        return of(verdict, verdict.hypotheses(), judgedVisits, installedOn);
     }
 
     /**
@@ -54,20 +55,14 @@ public record Standing(LocalDate on, List<Hypothesis> hypotheses, int judgedVisi
         if (done.contains(Work.UNIT_REPLACED)) {
             return new Standing(verdict.visit().localDay(), List.of(), 0, OptionalDouble.of(0), false);
         }
-        return of(verdict, done, judgedVisits, installedOn);
+        return of(verdict, verdict.hypotheses().stream().map(hypothesis -> hypothesis.after(done)).toList(), judgedVisits, installedOn);
     }
 
-    private static Standing of(Verdict verdict, Set<Work> done, int judgedVisits, Optional<LocalDate> installedOn) {
+    private static Standing of(Verdict verdict, List<Hypothesis> hypotheses, int judgedVisits, Optional<LocalDate> installedOn) {
         LocalDate on = verdict.visit().localDay();
-        Hypothesis[] hypotheses = new Hypothesis[verdict.beliefs().size()];
-        int count = 0;
-        for (Belief before : verdict.beliefs()) {
-            Belief belief = before.after(done);
-            hypotheses[count++] = new Hypothesis(belief.weight(), Variant.of(belief.fault()), belief.severity(), belief.ratePerSeason());
-        }
         OptionalDouble age = installedOn.isPresent() ? OptionalDouble.of(ChronoUnit.DAYS.between(installedOn.get(), on) / 365.25)
                 : OptionalDouble.empty();
-        return new Standing(on, List.of(hypotheses), judgedVisits, age, verdict.condition() == Condition.NOT_COOLING);
+        return new Standing(on, hypotheses, judgedVisits, age, verdict.condition() == Condition.NOT_COOLING);
     }
 
     /**
@@ -83,10 +78,10 @@ public record Standing(LocalDate on, List<Hypothesis> hypotheses, int judgedVisi
         double seasons = clock.seasonsBetween(on, day);
         List<Hypothesis> grown = new ArrayList<>(hypotheses.size());
         for (Hypothesis hypothesis : hypotheses) {
-            if (hypothesis.variant() == Variant.NONE && seasons > 0) {
+            if (hypothesis.isSound() && seasons > 0) {
                 addNew(grown, hypothesis.weight(), seasons, model);
             } else {
-                grown.add(new Hypothesis(hypothesis.weight(), hypothesis.variant(),
+                grown.add(new Hypothesis(hypothesis.weight(), hypothesis.fault(),
                         hypothesis.severity() + hypothesis.ratePerSeason() * seasons, hypothesis.ratePerSeason()));
             }
         }
@@ -99,11 +94,11 @@ public record Standing(LocalDate on, List<Hypothesis> hypotheses, int judgedVisi
         double total = model.onsets();
         double begun = 1 - Math.exp(-total * seasons);
         grown.add(Hypothesis.sound(weight * (1 - begun)));
-        for (Variant variant : Variant.values()) {
-            double share = total > 0 ? weight * begun * model.onsetsPerSeason().get(variant.ordinal()) / total : 0;
+        for (Fault fault : Fault.values()) {
+            double share = total > 0 ? weight * begun * model.onsetsPerSeason().get(fault.ordinal()) / total : 0;
             for (Growth way : model.growth()) {
                 if (share > 0) {
-                    grown.add(new Hypothesis(share * way.share(), variant, way.step() + way.ratePerSeason() * seasons / 2, way.ratePerSeason()));
+                    grown.add(new Hypothesis(share * way.share(), fault, way.step() + way.ratePerSeason() * seasons / 2, way.ratePerSeason()));
                 }
             }
         }
@@ -119,11 +114,11 @@ public record Standing(LocalDate on, List<Hypothesis> hypotheses, int judgedVisi
         return ageYears.isPresent() ? Math.max(0, ageYears.getAsDouble()) : life.assumedAge();
     }
 
-    /** Probability of a variant. */
-    public double probability(Variant variant) {
+    /** Probability that nothing is wrong. */
+    public double sound() {
         double sum = 0;
         for (Hypothesis hypothesis : hypotheses) {
-            sum += hypothesis.variant() == variant ? hypothesis.weight() : 0;
+            sum += hypothesis.isSound() ? hypothesis.weight() : 0;
         }
         return sum;
     }
