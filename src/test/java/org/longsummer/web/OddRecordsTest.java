@@ -191,6 +191,24 @@ class OddRecordsTest {
         }
     }
 
+    /** Somebody who reads one unit every few hours for a year. */
+    @Test
+    void aHistoryOfTwoThousandVisitsIsTakenInShownAndGoneOnWith() {
+        String unit = added();
+        StringBuilder file = new StringBuilder("visit_id,unit_id,visited_at,return_db_f,return_rh_pct,supply_db_f,ambient_db_f,amps,volts\n");
+        for (int i = 0; i < 2_000; i++) {
+            file.append("v").append(i).append(',').append(unit).append(',').append(java.time.Instant.parse("2025-11-01T06:00:00Z").plusSeconds(14_400L * i))
+                    .append(",78,").append(45 + i % 11).append(",57.").append(i % 10).append(",92,12.").append(i % 4).append(",117\n");
+        }
+        Answer taken = server.upload(Map.of("visits", file.toString()));
+        assertEquals(2_000, taken.body().path("visits_stored").asInt(), taken.body()::toString);
+        saved(unit, "one-more", "2026-11-19T12:00");
+        assertEquals(2_001, server.get("api/units/" + unit).body().path("visits").size());
+        for (String path : List.of("ahead", "weighing", "sheet", "sheet.pdf", "blank-visit", "changes")) {
+            assertEquals(200, server.get("api/units/" + unit + "/" + path).status(), path);
+        }
+    }
+
     private static String encoded(String text) {
         return URLEncoder.encode(text, StandardCharsets.UTF_8);
     }

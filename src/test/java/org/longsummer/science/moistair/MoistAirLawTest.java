@@ -223,6 +223,7 @@ class MoistAirLawTest {
         double wet = AdiabaticSaturation.humidityRatio(12, 0, pressure.pascals());
         double iced = AdiabaticSaturation.humidityRatio(12, -1e-9, pressure.pascals());
         assertTrue(wet < iced);
+        assertEquals(0, new MoistAir(Temperature.celsius(12), wet, pressure).wetBulb().celsius(), 1e-6, "just there, too");
         assertTrue(new MoistAir(Temperature.celsius(12), (wet + iced) / 2, pressure).wetBulb().celsius() > 0);
         assertTrue(new MoistAir(Temperature.celsius(12), wet - 1e-9, pressure).wetBulb().celsius() < 0);
     }
