@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.function.ObjIntConsumer;
 import java.util.stream.Collectors;
 import org.jdbi.v3.core.Handle;
 
@@ -78,6 +79,18 @@ public final class Intake {
     /** A visit; ids must differ within one intake. One that corrects another is taken in after all the others. */
     public void visit(Entry entry) {
         visit(entry, receipt.at());
+    }
+
+    /** Visits that were looked over and are not stored yet, in their order. */
+    void visits(Gathered gathered, ObjIntConsumer<String> done) {
+        flushUnits();
+        PackedVisits visits = gathered.visits();
+        Visits.append(handle, visits, gathered.fresh(), receipt, done);
+        visitsStored += gathered.fresh().length;
+        visitsAlreadyStored += gathered.alreadyStored();
+        for (int row : gathered.fresh()) {
+            toJudge.add(visits.unitIds().get(visits.unit(row)));
+        }
     }
 
     /** A visit that was received before, by another record. */
