@@ -28,7 +28,7 @@ export function unitsChoice(name = 'system') {
   return element('fieldset', { class: 'units-choice' }, element('legend', {}, 'Units'), element('div', { class: 'choices brief' }, choices));
 }
 
-const SET_UP = [['planned', 'Planned work'], ['prices', 'Prices'], ['depots', 'Depots'], ['instruments', 'Instruments'], ['business', 'Your business'], ['reading', 'How things are shown']];
+const SET_UP = [['planned', 'Planned work'], ['prices', 'Prices'], ['depots', 'Depots'], ['instruments', 'Instruments'], ['signs', 'What each fault shows'], ['business', 'Your business'], ['reading', 'How things are shown']];
 
 function setUp(current) {
   return element('nav', { class: 'foot-links', 'aria-label': 'Set up' }, SET_UP.map(([folder, title]) =>

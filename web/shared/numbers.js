@@ -3,9 +3,9 @@
 import { decimalSign } from './reader.js';
 
 /** Members of an answer that are numbers or sentences made by Longsummer. */
-const SAID = new Set(['text', 'sentence', 'severity', 'impact', 'before_and_after', 'settles', 'cannot_tell', 'input', 'effect', 'likely', 'limit',
+const SAID = new Set(['text', 'sentence', 'finding', 'severity', 'impact', 'before_and_after', 'settles', 'cannot_tell', 'input', 'effect', 'likely', 'limit',
   'remedy', 'expanded', 'altitude', 'waiting', 'quitting', 'advice', 'settling', 'undecided', 'flips', 'assumed', 'cures', 'quits', 'paragraphs',
-  'note_of_money']);
+  'note_of_money', 'weather']);
 /** Members with what people typed, which stays as typed. */
 const TYPED = new Set(['plate', 'boxes', 'typed', 'given', 'notes', 'label']);
 

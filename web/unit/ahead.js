@@ -5,6 +5,8 @@ import { part } from '../shared/api.js';
 import { cautionBox } from '../shared/cautions.js';
 import { dayText, withDays } from '../shared/words.js';
 
+const FAULTY = ['act', 'drifting'];
+
 const planned = plans => plans.map(plan => element('li', {}, `${dayText(plan.planned_for)}: ${plan.work_text}`, plan.price ? `, ${plan.price.text}` : '',
   plan.note ? ['. ', element('bdi', {}, plan.note)] : ''));
 
@@ -12,10 +14,11 @@ const planned = plans => plans.map(plan => element('li', {}, `${dayText(plan.pla
 export function showAhead(place, { unit, state }, ahead, plans) {
   const address = `unit=${part(unit.id)}`;
   fill(place, element('h2', { id: 'ahead-title' }, 'What lies ahead'),
-    element('p', { class: 'sentence' }, withDays(ahead.advice)),
-    ahead.option === 'keep' && state === 'act' ? element('p', {}, 'The readings are beyond the limit; by these prices a call for it does not pay for itself now. Whether comfort or a guest’s complaint weighs more is yours to say.') : '',
-    ahead.settling ? element('p', {}, ahead.settling) : '',
     terms([['If nothing is done', withDays(ahead.limit)], ['Quitting', withDays(ahead.quitting)]]),
+    element('h3', {}, 'What pays now'),
+    element('p', { class: 'sentence' }, withDays(ahead.advice)),
+    ahead.option === 'keep' && FAULTY.includes(state) ? element('p', {}, 'What the readings say still stands. By these prices a call for it alone does not pay for itself now; whether comfort or a guest’s complaint weighs more is yours to say.') : '',
+    ahead.settling ? element('p', {}, ahead.settling) : '',
     plans.plans.length ? [element('h3', {}, 'Planned'), element('ul', {}, planned(plans.plans))] : '',
     cautionBox(ahead.cautions),
     element('div', { class: 'buttons' }, element('a', { class: 'button', href: `../weighing/?${address}` }, 'Keep, clean, repair or replace'),

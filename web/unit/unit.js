@@ -41,7 +41,7 @@ function showHead({ unit, state, standing, to_retake: toRetake, visits }) {
     DUTY[unit.duty] ? element('strong', {}, ` · ${DUTY[unit.duty]}`) : '');
   byId('state').className = `${stateClass(state)} large`;
   byId('state').textContent = stateText(state);
-  fill(byId('sentence'), standing?.sentence ?? (visits.length ? 'No visit could be judged yet.'
+  fill(byId('sentence'), standing?.finding ?? (visits.length ? 'No visit could be judged yet.'
     : 'No visit yet. Take return, supply and outdoor air and the amps after 15 minutes of running.'));
   byId('new-visit').href = `../visit/?unit=${part(unit.id)}`;
   fill(byId('said-of-retake'), toRetake ? element('p', {}, element('span', { class: 'state retake' }, 'retake'),
@@ -64,10 +64,12 @@ function showAdvice(standing) {
   const conditions = standing.conditions.map(({ condition, phrase, text }) =>
     [condition === 'none' ? 'nothing wrong' : phrase, text]);
   const next = standing.next_best_reading;
+  const toMend = page.kept_here ? 'Against it' : 'Against it, where it pays (see what lies ahead)';
   fill(byId('advice'), element('h2', {}, 'What the readings say'),
     conditions.length ? terms(conditions) : '',
     terms([['Past the limit at that visit', `${standing.impact} (capacity below 90 % of the sound unit, or amps above 110 %)`], ['What it cost then', standing.severity],
-      ['Since', standing.since && standing.condition !== 'none' ? monthText(standing.since) : undefined]]),
+      ['Since', standing.since && standing.condition !== 'none' ? monthText(standing.since) : undefined],
+      [toMend, standing.remedy]]),
     listed('Cannot be told', standing.cannot_tell), why(standing.reasons),
     next ? [element('h3', {}, 'Next best reading'), element('p', {}, `${next.text} (${next.minutes} min): ${next.settles}`)] : '',
     standing.before_and_after ? element('p', {}, standing.before_and_after) : '',

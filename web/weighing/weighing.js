@@ -12,10 +12,6 @@ import { WORKS } from '../shared/works.js';
 const unitId = new URLSearchParams(location.search).get('unit') ?? '';
 const path = `units/${part(unitId)}/weighing`;
 
-const row = (title, options, cell, style) => element('tr', { class: style }, element('th', { scope: 'row' }, title),
-  options.map(option => element('td', { class: option.advised ? 'advised' : undefined }, cell(option))));
-const wordRow = (title, options, cell) => element('tr', {}, element('th', { scope: 'row' }, title),
-  options.map(option => element('td', { class: option.advised ? 'words advised' : 'words' }, cell(option))));
 const amount = money => (money.minor === 0 ? '0' : money.text.replace(/ [A-Z]{3}$/, ''));
 
 function against(option) {
@@ -24,15 +20,29 @@ function against(option) {
   return minor < 0 ? `${amount({ minor, text: text.replace('-', '') })} dearer` : `${amount({ minor, text })} cheaper`;
 }
 
+/** The lines of every option: what it is called, what stands in it, and how it looks. */
+const lines = parts => [
+  { title: 'That is', cell: option => option.works || 'leave it as it is', style: 'words' },
+  ...parts.map(({ name }, index) => ({ title: name, cell: option => amount(option.parts[index].amount) })),
+  { title: 'expected cost', cell: option => `${amount(option.expected)} ± ${amount(option.spread)}`, style: 'total' },
+  { title: 'against keeping', cell: against },
+  { title: 'chance that it cures', cell: option => option.cures || '–' },
+  { title: 'chance that it quits before the season ends, looked after as usual', cell: option => option.quits },
+];
+
+const called = ({ option, advised }) => `${option}${advised ? ' (advised)' : ''}`;
+const looks = (...names) => names.filter(Boolean).join(' ') || undefined;
+
+/** A table where there is room, one option below the other on a phone: a style sheet shows the one or the other. */
 function showOptions({ options, currency }) {
+  const all = lines(options[0].parts);
   fill(byId('options'), element('thead', {}, element('tr', {}, element('th', { scope: 'col' }, currency),
-    options.map(({ option, advised }) => element('th', { scope: 'col', class: advised ? 'advised' : undefined }, option, advised ? ' (advised)' : '')))),
-  element('tbody', {}, wordRow('That is', options, option => option.works || 'leave it as it is'),
-    options[0].parts.map(({ name }, index) => row(name, options, option => amount(option.parts[index].amount))),
-    row('expected cost', options, option => `${amount(option.expected)} ± ${amount(option.spread)}`, 'total'),
-    row('against keeping', options, against),
-    row('chance that it cures', options, option => option.cures || '–'),
-    row('chance that it quits before the season ends, looked after as usual', options, option => option.quits)));
+    options.map(option => element('th', { scope: 'col', class: looks(option.advised && 'advised') }, called(option))))),
+  element('tbody', {}, all.map(({ title, cell, style }) => element('tr', { class: looks(style) }, element('th', { scope: 'row' }, title),
+    options.map(option => element('td', { class: looks(option.advised && 'advised') }, cell(option)))))));
+  fill(byId('one-by-one'), element('p', { class: 'quiet small' }, `Amounts in ${currency}.`), options.map(option => element('section', { class: looks('option', option.advised && 'advised') },
+    element('h3', {}, called(option)), element('dl', {}, all.map(({ title, cell, style }) => element('div', { class: looks(style) },
+      element('dt', {}, title), element('dd', {}, cell(option) || '–')))))));
 }
 
 function showQuote({ quote, currency }) {

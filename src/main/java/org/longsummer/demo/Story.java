@@ -2,7 +2,6 @@ package org.longsummer.demo;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 
 /**
@@ -54,10 +53,5 @@ record Story(Fault fault, double onset, double growth, List<Job> works, Map<Inte
 
     Story visited(int timesASeason) {
         return new Story(fault, onset, growth, works, slips, kit, timesASeason);
-    }
-
-    /** The work that cured it before a moment, if any. */
-    Optional<Job> curedBefore(double moment) {
-        return works.stream().filter(job -> job.cures() && job.after() < moment).findFirst();
     }
 }

@@ -9,7 +9,6 @@ import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -129,14 +128,10 @@ final class VisitRow {
     }
 
     private static String words(Set<Work> works) {
-        return works.stream().sorted().map(work -> Column.word(work, null)).collect(Collectors.joining("+"));
+        return WorksColumn.text(works.stream().sorted().toList());
     }
 
     private static Set<Work> works(String words) {
-        if (words.isEmpty()) {
-            return Set.of();
-        }
-        return Arrays.stream(words.split("\\+")).map(word -> Work.valueOf(word.toUpperCase(Locale.ROOT)))
-                .collect(Collectors.toCollection(() -> EnumSet.noneOf(Work.class)));
+        return words.isEmpty() ? Set.of() : EnumSet.copyOf(WorksColumn.works(words));
     }
 }

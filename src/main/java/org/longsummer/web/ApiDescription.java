@@ -88,6 +88,7 @@ final class ApiDescription {
                 get("/health", "How the program is", HealthApi.Health.class),
                 get("/api/openapi.json", "This document", null),
                 get("/api/house", "Whose record this is and who asks", HouseApi.House.class),
+                get("/api/signs", "What each fault shows on the instruments", SignsApi.SignsView.class).asks("system"),
                 post("/api/demo", "Bring the invented demo fleet into an empty record", HouseApi.House.class),
                 delete("/api/demo", "Remove the demo fleet", HouseApi.House.class),
                 get("/api/yard", "The fleet, dearest to wait for first, fifty a page", YardApi.YardView.class)

@@ -21,7 +21,6 @@ import org.longsummer.wire.Boxes;
 /** Work that is planned for units that were chosen in the yard. */
 final class ChosenWorkApi {
     private static final int AT_ONCE = 500;
-    private static final int LONGEST_NOTE = 1_000;
 
     private final Store store;
 
@@ -35,7 +34,7 @@ final class ChosenWorkApi {
     record Planned(int planned) {}
 
     /** What is the same for all units. */
-    private record Plan(String id, List<Work> works, LocalDate day, Optional<Double> price, String note, String by, Instant at) {}
+    private record Plan(String id, PlanForm form, String by, Instant at) {}
 
     void plan(Context request) {
         Form form = Reader.body(request, Form.class);
@@ -49,29 +48,19 @@ final class ChosenWorkApi {
     private Plan plan(Context request, Form form) {
         Boxes boxes = new Boxes(form.boxes() == null ? Map.of() : form.boxes());
         String id = RoundApi.id(form.id(), boxes);
-        List<Work> works = boxes.choices("works", Work.class).stream().sorted().toList();
-        if (works.isEmpty()) {
-            boxes.refuse("works", "Planned work is one piece of work or more.", "Choose what is to be done.");
-        }
-        Optional<LocalDate> day = boxes.day("planned_for");
-        if (boxes.text("planned_for").isEmpty()) {
-            boxes.refuse("planned_for", "Planned work has a day.", "Say by when it is to be done.");
-        }
-        Plan plan = new Plan(id, works, day.orElse(LocalDate.EPOCH), boxes.largeNumber("price", 0, 1e7, store.prices().currency()),
-                boxes.text("note", LONGEST_NOTE), RoundApi.by(request, boxes), store.clock().instant());
+        Plan plan = new Plan(id, PlanForm.of(boxes, store.prices().currency()), RoundApi.by(request, boxes), store.clock().instant());
         Refused.ifAny(boxes.problems());
         return plan;
     }
 
     /** Some at a time; interrupted, the same request goes on where it was. */
     private int add(Plan plan, YardChoice choice) {
-        String currency = store.prices().currency();
         Map<String, Money> byDepot = new HashMap<>();
         List<PlannedWork> some = new ArrayList<>();
         int[] added = {0};
         choice.forEach(unit -> {
-            Money price = plan.price().map(amount -> Money.of(amount, currency)).orElseGet(() -> byDepot.computeIfAbsent(unit.depot(),
-                    depot -> CallPrice.of(Prices.merged(store.prices().layers(depot)), plan.works())));
+            Money price = plan.form().price().orElseGet(() -> byDepot.computeIfAbsent(unit.depot(),
+                    depot -> CallPrice.of(Prices.merged(store.prices().layers(depot)), plan.form().works())));
             some.add(planned(plan, unit, price));
             added[0]++;
             if (some.size() == AT_ONCE) {
@@ -84,7 +73,7 @@ final class ChosenWorkApi {
     }
 
     private static PlannedWork planned(Plan plan, Standing unit, Money price) {
-        return new PlannedWork(plan.id() + "-" + unit.unitId(), unit.unitId(), plan.works(), plan.day(), Optional.of(price), plan.note(),
-                plan.by(), plan.at(), Optional.empty());
+        return new PlannedWork(plan.id() + "-" + unit.unitId(), unit.unitId(), plan.form().works(), plan.form().plannedFor(), Optional.of(price),
+                plan.form().note(), plan.by(), plan.at(), Optional.empty());
     }
 }

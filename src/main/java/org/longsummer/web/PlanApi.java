@@ -1,12 +1,10 @@
 package org.longsummer.web;
 
 import io.javalin.http.Context;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
 import org.longsummer.access.Secret;
 import org.longsummer.chain.visit.Work;
@@ -22,8 +20,6 @@ import org.longsummer.wire.Boxes;
 
 /** Work that is planned: put down, listed with what it costs and saves, and ended as done or dropped. */
 final class PlanApi {
-    private static final int LONGEST_NOTE = 1000;
-
     private final Store store;
 
     PlanApi(Store store) {
@@ -70,18 +66,9 @@ final class PlanApi {
         if (unit.isEmpty()) {
             boxes.refuse("unit", "There is no unit of this name.", "Plan from the unit's page.");
         }
-        Set<Work> works = boxes.choices("works", Work.class);
-        if (works.isEmpty() && boxes.text("works").isEmpty()) {
-            boxes.refuse("works", "A plan needs some work.", "Choose what is to be done.");
-        }
-        Optional<LocalDate> on = boxes.day("planned_for");
-        if (on.isEmpty() && boxes.text("planned_for").isEmpty()) {
-            boxes.refuse("planned_for", "A plan needs a day.", "Say by when.");
-        }
-        Optional<Money> price = WeighingApi.money(boxes, "price", store.prices().currency());
-        String note = boxes.text("note", LONGEST_NOTE);
+        PlanForm form = PlanForm.of(boxes, store.prices().currency());
         Refused.ifAny(boxes.problems());
-        store.plans().add(new PlannedWork(boxes.text("id").orElseGet(() -> Secret.id("w")), unit.orElseThrow().id(), List.copyOf(works), on.orElseThrow(), price, note,
+        store.plans().add(new PlannedWork(boxes.text("id").orElseGet(() -> Secret.id("w")), unit.orElseThrow().id(), form.works(), form.plannedFor(), form.price(), form.note(),
                 asking.actor().name(), store.clock().instant(), Optional.empty()));
         request.status(201);
         request.json(view(store.plans().toDo(Optional.empty()), asking, Optional.of(unit.orElseThrow().id())));

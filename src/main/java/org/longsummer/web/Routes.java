@@ -17,13 +17,14 @@ import io.javalin.config.RoutesConfig;
 final class Routes {
     private Routes() {}
 
-    static void lay(RoutesConfig routes, HealthApi health, HouseApi house, YardApi yard, UnitApi units, VisitApi visits, ImportApi files, OfflineApi offline,
-            AppShell shell) {
+    static void lay(RoutesConfig routes, HealthApi health, HouseApi house, SignsApi signs, YardApi yard, UnitApi units, VisitApi visits,
+            ImportApi files, OfflineApi offline, AppShell shell) {
         routes.get("/", request -> request.redirect("yard/"), NOTHING);
 
         routes.get("/health", health::show, NOTHING);
 
         routes.get("/api/house", house::show, SEE);
+        routes.get("/api/signs", signs::show, SEE);
         routes.post("/api/demo", house::bringDemo, ADMINISTER);
         routes.delete("/api/demo", house::removeDemo, ADMINISTER);
         routes.get("/api/yard", yard::show, SEE);

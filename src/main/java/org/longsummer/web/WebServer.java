@@ -72,8 +72,8 @@ public final class WebServer implements AutoCloseable {
             Routes.lay(config.routes, new RoundApi(store), new ChosenWorkApi(store), new SeasonApi(store));
             Routes.lay(config.routes, new WeighingApi(store), new PriceApi(store), new PlanApi(store), new SheetApi(store));
             config.routes.get("/api/openapi.json", new DescriptionApi(this::addresses, MAPPER)::show, Needs.NOTHING);
-            Routes.lay(config.routes, new HealthApi(store, troubles), new HouseApi(store, demoFleet), new YardApi(store, clock), new UnitApi(store),
-                    new VisitApi(store, clock), new ImportApi(store), new OfflineApi(store, clock), AppShell.ofPages());
+            Routes.lay(config.routes, new HealthApi(store, troubles), new HouseApi(store, demoFleet), new SignsApi(), new YardApi(store, clock),
+                    new UnitApi(store), new VisitApi(store, clock), new ImportApi(store), new OfflineApi(store, clock), AppShell.ofPages());
         });
         door.inspect(javalin.unsafe.internalRouter);
     }

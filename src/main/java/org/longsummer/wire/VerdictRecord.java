@@ -24,7 +24,8 @@ public final class VerdictRecord {
     public static void write(JsonWriter json, VerdictView view) {
         json.object(() -> {
             json.field("visit_id", view.visitId()).field("state", view.state()).field("waiting", view.waiting())
-                    .field("sentence", view.sentence()).field("condition", view.condition());
+                    .field("sentence", view.sentence()).field("finding", view.finding()).field("remedy", view.remedy())
+                    .field("condition", view.condition());
             json.array("conditions", view.conditions(), line -> json.object(() -> json.field("condition", line.condition())
                     .field("phrase", line.phrase()).field("probability", line.probability()).field("text", line.text())));
             json.field("impact", view.impact()).field("severity", view.severity()).field("since", view.since());

@@ -21,6 +21,8 @@ import org.longsummer.quantity.UnitSystem;
  * @param state steady, drifting, act or retake
  * @param waiting neither a split nor amps were read yet, so there is only an expectation
  * @param sentence the one sentence that stands before any number
+ * @param finding the same without what a technician would do
+ * @param remedy what a technician would do against it; whether that pays is for the weighing; empty where no fault is suspected
  * @param condition the likeliest condition on drifting and act, else none
  * @param conditions what is likely, likeliest first, with words and figures
  * @param impact how probable it is that the unit is beyond what an owner can accept
@@ -35,7 +37,7 @@ import org.longsummer.quantity.UnitSystem;
  * @param amps the amps against their expectation
  * @param closing day of the closing of what was learned across units
  */
-public record VerdictView(String visitId, String state, boolean waiting, String sentence, String condition, List<ConditionView> conditions,
+public record VerdictView(String visitId, String state, boolean waiting, String sentence, String finding, String remedy, String condition, List<ConditionView> conditions,
         String impact, Optional<String> severity, Optional<String> since, List<ReasonView> reasons, List<String> cannotTell,
         Optional<NextView> nextBestReading, Optional<String> beforeAndAfter, List<FindingView> findings, JudgedView split,
         JudgedView amps, Optional<String> closing) {
@@ -57,7 +59,7 @@ public record VerdictView(String visitId, String state, boolean waiting, String 
     public static VerdictView of(Verdict verdict, UnitSystem system) {
         boolean waiting = verdict.findings().stream().anyMatch(finding -> finding.mistake() == Mistake.NOTHING_TO_JUDGE);
         return new VerdictView(verdict.visit().id(), verdict.state().word(), waiting, Wording.sentence(verdict, system),
-                verdict.condition().word(), conditions(verdict), Wording.probability(verdict.probabilityOfImpact()),
+                Wording.finding(verdict, system), Wording.remedy(verdict), verdict.condition().word(), conditions(verdict), Wording.probability(verdict.probabilityOfImpact()),
                 verdict.severity().map(VerdictView::severity), verdict.since().map(Object::toString),
                 verdict.evidence().stream().map(reason -> new ReasonView(reason.visitId(), reason.day().toString(),
                         Wording.reason(reason, system))).toList(),

@@ -4,9 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -14,9 +16,11 @@ import java.util.TreeSet;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.longsummer.chain.condition.Condition;
 import org.longsummer.chain.condition.State;
+import org.longsummer.files.FileKind;
 
 /** The pages of {@code reference/} say what the project is: their keys, classes, words, links and tests exist. */
 class ReferencePagesTest {
@@ -54,6 +58,7 @@ class ReferencePagesTest {
         List<Path> quoting = new ArrayList<>(Project.files(Project.MAIN_SOURCES, name -> name.endsWith(".java")));
         quoting.addAll(Project.files(Project.TEST_SOURCES, name -> name.endsWith("Test.java") && !name.startsWith("ReferencePages")));
         quoting.addAll(Project.files(Project.REFERENCE, name -> name.endsWith(".md") || name.endsWith(".csv")));
+        quoting.addAll(List.of(Path.of("README.md"), Path.of("DEVELOPERS.md")));
         String sources = page("sources.md");
         Set<String> unknown = new TreeSet<>();
         int quoted = 0;
@@ -88,13 +93,41 @@ class ReferencePagesTest {
         assertTrue(strangers.isEmpty(), () -> "not in the code: " + strangers);
     }
 
+    /** What people read: the pages and their scripts, sentences of the program, names of columns and of an answer's members. */
+    private static String said() {
+        String pages = Project.files(Path.of("web"), name -> name.matches(".*\\.(html|js)")).stream().map(Project::read).collect(Collectors.joining("\n"));
+        String sentences = found(Pattern.compile("\"((?:[^\"\\\\\n]++|\\\\.)*+)\""), mainSources()).stream().collect(Collectors.joining("\n"));
+        String columns = Arrays.stream(FileKind.values()).flatMap(kind -> kind.columns().stream()).collect(Collectors.joining(" "));
+        return (pages + "\n" + sentences + "\n" + columns + "\n" + page("openapi.json")).replace('_', ' ').toLowerCase(Locale.ROOT);
+    }
+
+    private static boolean isSaid(String word, String said) {
+        return Pattern.compile("(?<![a-z])" + Pattern.quote(word.toLowerCase(Locale.ROOT).replaceFirst("^the ", "")) + "(?:s|es)?(?![a-z])").matcher(said).find();
+    }
+
+    /** A word of the first column is on the screens or in files, unless its row says that only the code has it; then it is not. */
+    @Test
+    void everyWordIsSaidWhereItsRowSays() {
+        String said = said();
+        List<String> wrong = new ArrayList<>();
+        for (List<String> row : table("| word | meaning | in the code | not said |")) {
+            boolean onScreens = !row.get(2).endsWith("(in the code only)");
+            boolean found = Stream.of(row.get(1).split(", ")).anyMatch(word -> isSaid(word, said));
+            if (found != onScreens) {
+                wrong.add(row.get(1) + (onScreens ? " is said nowhere" : " is said after all"));
+            }
+        }
+        assertEquals(List.of(), wrong);
+    }
+
     @Test
     void noSecondWordIsUsed() {
-        String said = (mainSources() + Project.files(Path.of("web"), name -> name.matches(".*\\.(html|js)")).stream().map(Project::read)
-                .collect(Collectors.joining("\n"))).toLowerCase(Locale.ROOT);
-        List<String> used = table("| word | meaning | in the code | not said |").stream()
-                .flatMap(row -> List.of(row.get(4).split(", ")).stream()).filter(word -> !word.isBlank())
-                .filter(word -> Pattern.compile("\\b" + Pattern.quote(word.toLowerCase(Locale.ROOT)) + "\\b").matcher(said).find()).toList();
+        Set<String> quoting = Set.of("nomenclature.md", "sources.md", "security.md");
+        List<Path> papers = new ArrayList<>(Project.files(Project.REFERENCE, name -> name.endsWith(".md") && !quoting.contains(name)));
+        papers.addAll(List.of(Path.of("README.md"), Path.of("DEVELOPERS.md")));
+        String all = mainSources().toLowerCase(Locale.ROOT) + said() + papers.stream().map(Project::read).collect(Collectors.joining("\n")).toLowerCase(Locale.ROOT);
+        List<String> used = table("| word | meaning | in the code | not said |").stream().flatMap(row -> Stream.of(row.get(4).split(", ")))
+                .filter(word -> !word.isBlank()).filter(word -> isSaid(word, all)).toList();
         assertTrue(used.isEmpty(), () -> "reference/nomenclature.md has other words for " + used);
     }
 
@@ -118,20 +151,16 @@ class ReferencePagesTest {
         return rows;
     }
 
+    /** The build names what ships; what is compiled into the phone's script is no library in the jar. */
     @Test
-    void everyShippedLibraryIsInTheNotices() {
-        String notices = page("notices.md");
-        List<String> missing = new ArrayList<>();
-        String built = Project.read(Path.of("pom.xml")).split("<profiles>")[0];
-        for (String dependency : built.split("<dependency>")) {
-            List<String> artifact = found(Pattern.compile("<artifactId>([^<]+)</artifactId>"), dependency.split("</dependency>")[0]);
-            boolean ships = dependency.contains("</dependency>") && !dependency.split("</dependency>")[0].contains("<scope>test</scope>")
-                    && !dependency.split("</dependency>")[0].contains("<scope>provided</scope>");
-            if (ships && !artifact.isEmpty() && !notices.contains(artifact.get(0))) {
-                missing.add(artifact.get(0));
-            }
-        }
-        assertTrue(missing.isEmpty(), () -> "reference/notices.md does not name " + missing);
+    void theNoticesListExactlyTheLibrariesThatShip() {
+        Set<String> shipped = Stream.of(Project.read(Path.of("target", "shipped-libraries")).strip().split(File.pathSeparator))
+                .map(jar -> Path.of(jar).getFileName().toString().replaceFirst("-\\d.*$", "")).collect(Collectors.toCollection(TreeSet::new));
+        Set<String> listed = page("notices.md").lines().dropWhile(line -> !line.equals("| library | licence |")).skip(2).takeWhile(line -> line.startsWith("|"))
+                .map(line -> cells(line).get(1)).filter(names -> !names.startsWith("TeaVM")).map(names -> names.replaceFirst("^[^:]*: ", "").replaceAll(" \\([^)]*\\)", ""))
+                .flatMap(names -> Stream.of(names.split(", "))).collect(Collectors.toCollection(TreeSet::new));
+        assertEquals(String.join("\n", shipped), String.join("\n", listed));
+        assertTrue(page("notices.md").contains("| TeaVM's Java class library"));
     }
 
     @Test

@@ -58,6 +58,7 @@ class AccessibilityInBrowserTest {
         pages.put("import/", "#send");
         pages.put("phone/", "");
         pages.put("season/", "");
+        pages.put("signs/", "");
         pages.put("round/", "");
         pages.put("typed-in/?round=nothing", "");
         return pages;

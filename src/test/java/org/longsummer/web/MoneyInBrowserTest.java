@@ -73,6 +73,26 @@ class MoneyInBrowserTest {
         }
     }
 
+    /** What is seen and what pays are said apart; on a phone one option stands below the other, and nothing has to be pushed aside to be read. */
+    @Test
+    void anOwnerReadsBothOnAPhone() {
+        try (Visitor visitor = Visitor.onPhone(server)) {
+            visitor.go("unit/?unit=FF-01");
+            assertThat(visitor.at("#sentence")).containsText("most likely");
+            assertThat(visitor.at("#sentence")).not().containsText("Clean");
+            assertThat(visitor.at("#advice")).containsText("Against it, where it pays");
+            assertThat(visitor.at("#ahead")).containsText("What pays now");
+            visitor.picture("unit-what-pays");
+            visitor.go("weighing/?unit=FF-01");
+            assertThat(visitor.at("#options")).isHidden();
+            assertThat(visitor.at("#one-by-one .option")).hasCount(4);
+            assertThat(visitor.at("#one-by-one .option.advised h3")).containsText("(advised)");
+            assertEquals(List.of(), visitor.scrolledSideways());
+            visitor.picture("weighing");
+            nothingWrong(visitor);
+        }
+    }
+
     private static void plan(Visitor visitor) {
         visitor.go("planned/?unit=FF-10");
         visitor.at("#works input[value=capacitor]").check();

@@ -96,6 +96,12 @@ final class Visitor implements AutoCloseable {
         return texts(SMALL);
     }
 
+    /** What is wider than its place and has to be pushed aside to be read. */
+    List<String> scrolledSideways() {
+        return texts("() => [...document.querySelectorAll('main *')].filter(place => place.clientWidth > 0 && place.scrollWidth > place.clientWidth + 1"
+                + " && ['auto', 'scroll'].includes(getComputedStyle(place).overflowX)).map(place => place.outerHTML.slice(0, 120))");
+    }
+
     private List<String> texts(String question) {
         return ((List<?>) page.evaluate(question)).stream().map(Object::toString).toList();
     }

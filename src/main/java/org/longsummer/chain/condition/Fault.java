@@ -15,7 +15,8 @@ import org.longsummer.science.cooling.RoofUnit;
  * <p>Hazards per season of running and magnitudes without a published source are practice or judgement, said so beside each.
  */
 public enum Fault {
-    CONDENSER_COIL(Condition.CONDENSER_FOULING, Work.CONDENSER_COIL, 0.08) {
+    CONDENSER_COIL(Condition.CONDENSER_FOULING, "dirty condenser coil", "The air that leaves the condenser is hot and uneven, and dirt is seen. It goes"
+            + " away with a wash: read again once the coil is dry.", Work.CONDENSER_COIL, 0.08) {
         /** A dirty condenser is a hotter day; 17 °F at s = 1 gives the published power of a coil that has lost four tenths of its air. */
         @Override
         Alteration alteration(double s, RoofUnit machine, Temperature condenserAir) {
@@ -27,20 +28,22 @@ public enum Fault {
             return 1 - 0.4 * Math.min(s, 1.5);
         }
     },
-    EVAPORATOR_COIL(Condition.EVAPORATOR_FOULING, Work.EVAPORATOR_COIL, 0.05) {
+    EVAPORATOR_COIL(Condition.EVAPORATOR_FOULING, "dirty evaporator coil", "Dirt on the coil behind a clean filter, and weak air. In the end it ices,"
+            + " and then the split collapses.", Work.EVAPORATOR_COIL, 0.05) {
         @Override
         Alteration alteration(double s, RoofUnit machine, Temperature condenserAir) {
             return evaporatorFlow(s);
         }
     },
-    FILTER(Condition.EVAPORATOR_FOULING, Work.FILTER, 0.05) {
+    FILTER(Condition.EVAPORATOR_FOULING, "blocked filter", "Look at it. What it took comes back at once without it.", Work.FILTER, 0.05) {
         @Override
         Alteration alteration(double s, RoofUnit machine, Temperature condenserAir) {
             return evaporatorFlow(s);
         }
     },
     /** s = 1: three tenths of the charge are missing; mean of two published fits, continued along their last slope. */
-    REFRIGERANT(Condition.REFRIGERANT_LOSS, Work.SEALED_SYSTEM, 0.04) {
+    REFRIGERANT(Condition.REFRIGERANT_LOSS, "refrigerant loss", "Little water runs off, the suction line is warm and the compressor hot. Thermometer"
+            + " and clamp meter do not tell it from compressor wear.", Work.SEALED_SYSTEM, 0.04) {
         @Override
         Alteration alteration(double s, RoofUnit machine, Temperature condenserAir) {
             double f = Math.min(0.3 * s, 0.3);
@@ -54,21 +57,26 @@ public enum Fault {
         }
     },
     /** Leaking valves or worn scrolls: practice, 16 % of the capacity and 5 % of the amps at s = 1. */
-    COMPRESSOR(Condition.COMPRESSOR_WEAR, Work.SEALED_SYSTEM, 0.045) {
+    COMPRESSOR(Condition.COMPRESSOR_WEAR, "compressor wear", "A harder start, with a higher peak. Thermometer and clamp meter do not tell it from"
+            + " refrigerant loss.", Work.SEALED_SYSTEM, 0.045) {
         @Override
         Alteration alteration(double s, RoofUnit machine, Temperature condenserAir) {
             return new Alteration(0, 1, Math.exp(-0.17 * s), Math.exp(-0.055 * s));
         }
     },
-    /** Practice: 16 % more amps at s = 1, when four tenths of the microfarads are gone. */
-    CAPACITOR(Condition.CAPACITOR_WEAK, Work.CAPACITOR, 0.035) {
+    /**
+     * Practice: 16 % more amps at s = 1, when four tenths of the microfarads are gone. A tenth under the label is the limit of
+     * [room-unit-manual].
+     */
+    CAPACITOR(Condition.CAPACITOR_WEAK, "weak run capacitor", "Its microfarads against its label: more than 10 % under, and it is to be replaced"
+            + ". A long start.", Work.CAPACITOR, 0.035) {
         @Override
         Alteration alteration(double s, RoofUnit machine, Temperature condenserAir) {
             return new Alteration(0, 1, Math.exp(-0.03 * s), Math.exp(0.16 * s));
         }
     },
     /** A quarter of the supply air returns at s = 1; the probe in the filter stands partly in the mixture (practice). */
-    DIVIDER(Condition.AIR_RECIRCULATION, Work.DIVIDER, 0.02) {
+    DIVIDER(Condition.AIR_RECIRCULATION, "leaking divider", "The return is colder than the room: read the room\u2019s air too.", Work.DIVIDER, 0.02) {
         @Override
         Alteration alteration(double s, RoofUnit machine, Temperature condenserAir) {
             return Alteration.NONE;
@@ -90,7 +98,7 @@ public enum Fault {
         }
     },
     /** One double-shaft motor that drags starves both coils and draws more itself (practice). */
-    FAN_DRAG(Condition.OTHER, Work.FAN_MOTOR, 0.02) {
+    FAN_DRAG(Condition.OTHER, "dragging fan motor", "Amps with the fan alone on high are above what they were.", Work.FAN_MOTOR, 0.02) {
         @Override
         Alteration alteration(double s, RoofUnit machine, Temperature condenserAir) {
             return new Alteration(12 / 1.8 * s, 1 - 0.32 * Math.min(s, 1.5), 1, 1 + 0.03 * s);
@@ -115,11 +123,15 @@ public enum Fault {
     /** This fault as a hypothesis holds it: made once, since every verdict holds a hundred and more. */
     private final Optional<Fault> supposed = Optional.of(this);
     private final Condition condition;
+    private final String phrase;
+    private final String toldBy;
     private final Work cure;
     private final double hazard;
 
-    Fault(Condition condition, Work cure, double hazard) {
+    Fault(Condition condition, String phrase, String toldBy, Work cure, double hazard) {
         this.condition = condition;
+        this.phrase = phrase;
+        this.toldBy = toldBy;
         this.cure = cure;
         this.hazard = hazard;
     }
@@ -127,6 +139,16 @@ public enum Fault {
     /** The condition that a thermometer can tell; filter and evaporator coil are one. */
     public Condition condition() {
         return condition;
+    }
+
+    /** The words on a screen. */
+    public String phrase() {
+        return phrase;
+    }
+
+    /** What tells it from other faults, in a sentence or two (practice, where no source is named). */
+    public String toldBy() {
+        return toldBy;
     }
 
     /** The work that cures it, where it can be cured. */

@@ -139,8 +139,11 @@ public final class Wording {
         return word + ", " + Decimal.text(shown, 0) + " %";
     }
 
-    /** What to do; nothing costly where the likeliest fault is not likely enough. */
-    private static String remedy(Verdict verdict) {
+    /** What a technician would do against what is seen; nothing costly where the likeliest fault is not likely enough, and empty where none is suspected. */
+    public static String remedy(Verdict verdict) {
+        if (verdict.state() == State.RETAKE || verdict.state() == State.STEADY) {
+            return "";
+        }
         if (verdict.condition() != Condition.NOT_COOLING && verdict.probabilities().of(verdict.condition()) < CARRIES_WORK) {
             return "Too unsure for any work but a look at the filter"
                     + verdict.nextBestReading().map(next -> ": " + lowerFirst(next.kind().phrase()) + " first.").orElse(": read again on another day.");

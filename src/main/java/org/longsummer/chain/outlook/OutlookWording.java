@@ -8,6 +8,8 @@ import org.longsummer.quantity.Decimal;
 public final class OutlookWording {
     /** A chance below this is said as "less than". */
     private static final double LEAST_SAID = 0.01;
+    /** A change below this, per cent, is no change to a thermometer or a clamp meter. */
+    private static final double LEAST_CHANGE = 1;
 
     private OutlookWording() {}
 
@@ -57,6 +59,12 @@ public final class OutlookWording {
                     + Decimal.text(life.assumedAge(), 0) + " years, " + life.origin().phrase() + ".";
             case HISTORY -> chance + " From its condition and its age; when a compressor will quit, nobody can date.";
         };
+    }
+
+    /** A ratio to the sound unit: {@code 8 % lower}. */
+    public static String change(double ratio) {
+        double percent = 100 * Math.abs(ratio - 1);
+        return percent < LEAST_CHANGE ? "hardly changed" : Decimal.text(percent, 0) + (ratio < 1 ? " % lower" : " % higher");
     }
 
     static String percent(double probability) {

@@ -8,6 +8,7 @@ import org.longsummer.chain.condition.Growth;
 import org.longsummer.quantity.Altitude;
 import org.longsummer.quantity.RelativeHumidity;
 import org.longsummer.quantity.Temperature;
+import org.longsummer.quantity.UnitSystem;
 import org.longsummer.science.cooling.RoofUnit;
 import org.longsummer.science.moistair.MoistAir;
 import org.longsummer.science.moistair.StandardAtmosphere;
@@ -20,6 +21,11 @@ public final class TypicalWeather {
     private static final Temperature CONDENSER_AIR = Temperature.fahrenheit(95);
 
     private TypicalWeather() {}
+
+    /** The weather in words. */
+    public static String words(UnitSystem system) {
+        return "a room of " + RETURN_DRY_BULB.text(system) + " and " + RETURN_HUMIDITY.text(system) + ", " + CONDENSER_AIR.text(system) + " at the condenser";
+    }
 
     /** The model of faults at a depot's altitude. */
     public static FaultModel faultModel(Altitude altitude) {

@@ -1,7 +1,8 @@
 package org.longsummer.chain.outlook;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
+import org.longsummer.chain.condition.Fault;
 import org.longsummer.chain.condition.Growth;
 
 /** A fault model for tests: magnitudes of common practice at severity 1, straight in the logarithm. Not a reference for anything. */
@@ -11,21 +12,21 @@ public final class TypicalFaults {
             new Growth(0.225, 0, 1.2), new Growth(0.075, 0, 2.4), new Growth(0.0625, 0.35, 0),
             new Growth(0.0625, 0.7, 0), new Growth(0.0625, 1.1, 0), new Growth(0.0625, 1.6, 0));
 
-    public static final FaultModel MODEL = new FaultModel(effects(), List.of(0.08, 0.05, 0.05, 0.04, 0.045, 0.035, 0.02, 0.02), GROWTH);
+    public static final FaultModel MODEL = new FaultModel(Stream.of(Fault.values()).map(TypicalFaults::effects).toList(),
+            Stream.of(Fault.values()).map(Fault::hazard).toList(), GROWTH);
 
     private TypicalFaults() {}
 
-    private static List<Effects> effects() {
-        List<Effects> effects = new ArrayList<>();
-        effects.add(exponential(-0.08, -0.12, 0.15));
-        effects.add(exponential(0.12, -0.14, -0.03));
-        effects.add(exponential(0.12, -0.14, -0.03));
-        effects.add(exponential(-0.18, -0.21, -0.07));
-        effects.add(exponential(-0.15, -0.17, -0.055));
-        effects.add(exponential(-0.02, -0.03, 0.16));
-        effects.add(exponential(-0.075, -0.125, -0.0075));
-        effects.add(exponential(0.03, -0.14, 0.10));
-        return effects;
+    private static Effects effects(Fault fault) {
+        return switch (fault) {
+            case CONDENSER_COIL -> exponential(-0.08, -0.12, 0.15);
+            case EVAPORATOR_COIL, FILTER -> exponential(0.12, -0.14, -0.03);
+            case REFRIGERANT -> exponential(-0.18, -0.21, -0.07);
+            case COMPRESSOR -> exponential(-0.15, -0.17, -0.055);
+            case CAPACITOR -> exponential(-0.02, -0.03, 0.16);
+            case DIVIDER -> exponential(-0.075, -0.125, -0.0075);
+            case FAN_DRAG -> exponential(0.03, -0.14, 0.10);
+        };
     }
 
     private static Effects exponential(double split, double capacity, double amps) {
