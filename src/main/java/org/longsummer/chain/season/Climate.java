@@ -34,11 +34,6 @@ public record Climate(List<Double> runHoursPerDay, MonthDay opens, MonthDay clos
         }
     }
 
-    /** The default for a latitude; the southern year is the northern one six months later. */
-    public static Climate atLatitude(double degreesNorth) {
-        return degreesNorth < 0 ? SOUTHERN : NORTHERN;
-    }
-
     /**
      * Run-hours from a depot's monthly normals of outdoor temperature: 0.6 h a day for each kelvin above 8 °C, at most 16 h. A rule of
      * ours for a start; a user's own hours take its place.
