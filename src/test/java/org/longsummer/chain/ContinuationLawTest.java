@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.longsummer.chain.condition.Verdict;
 import org.longsummer.chain.learning.Closings;
@@ -21,6 +22,7 @@ import org.longsummer.files.UnitsFile;
 import org.longsummer.files.VisitsFile;
 
 /** Going on from a history says what judging the whole history anew says, and leaves the history as it was. */
+@Tag("slow")
 class ContinuationLawTest {
     private static final Path FLEET = Path.of("src/test/resources/fleet-dev");
 

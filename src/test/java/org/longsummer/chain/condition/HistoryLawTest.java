@@ -8,6 +8,7 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.longsummer.chain.Assessment;
 import org.longsummer.chain.learning.Closings;
@@ -50,6 +51,7 @@ class HistoryLawTest {
      * Along any direction of split and amps, as long as the readings are judged: the further off, the less likely none. Nearest to the
      * expectation the odds against one fault may still win over those of another, by less than a hundredth.
      */
+    @Tag("slow")
     @Test
     void aLargerDepartureNeverLooksSounder() {
         double[][] directions = {{0, 1}, {0, -1}, {1, 0}, {-1, 0}, {-0.3, 1}, {-1, -0.35}, {1, -0.3}, {1, 1}, {-1, 0.4}, {0.5, -1}};

@@ -3,6 +3,7 @@ package org.longsummer.chain.expectation;
 import java.time.LocalDateTime;
 import java.util.Optional;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.longsummer.chain.expectation.Expectation.Influence;
 import org.longsummer.chain.learning.Closings;
@@ -22,6 +23,7 @@ import org.longsummer.science.moistair.MoistAir;
  * The propagated uncertainty of measured over expected against a Monte Carlo of the same inputs (JCGM 101:2008), over a grid of
  * conditions. The Monte Carlo has its own way from the inputs to the reading; only the roof unit is shared.
  */
+@Tag("slow")
 class ExpecterCrossCheckTest {
     private static final String SOURCE = "jcgm-101-2008";
     private static final int DRAWS = 10_000;

@@ -32,6 +32,60 @@ class SeasonClockLawTest {
         assertEquals(hours, SeasonClock.NORTHERN.runHoursBetween(LocalDate.of(1995, 3, 20), day), 1e-6);
     }
 
+    /** Also where it runs on leap days, over a century that has none at its turn, and before the year the count starts from. */
+    @Test
+    void countsLeapDays() {
+        for (Climate climate : List.of(Climate.SOUTHERN, new Climate(Collections.nCopies(12, 5.0), MonthDay.of(1, 1), MonthDay.of(12, 31)))) {
+            SeasonClock clock = new SeasonClock(climate);
+            LocalDate first = LocalDate.of(1895, 11, 20);
+            LocalDate day = first;
+            double hours = 0;
+            while (day.isBefore(LocalDate.of(2105, 1, 2))) {
+                if (day.getDayOfMonth() == 1 || day.getMonthValue() <= 3) {
+                    assertEquals(hours, clock.runHoursBetween(first, day), 1e-6, day.toString());
+                }
+                hours += climate.runHours(MonthDay.from(day));
+                day = day.plusDays(1);
+            }
+            for (LocalDate from : List.of(LocalDate.of(2023, 2, 20), LocalDate.of(2024, 2, 20), LocalDate.of(2100, 2, 20))) {
+                for (int days = 1; days < 800; days++) {
+                    double seasons = clock.seasonsBetween(from, from.plusDays(days));
+                    boolean ran = climate.runHours(MonthDay.from(from.plusDays(days - 1))) > 0;
+                    assertTrue(!ran || clock.dateAfter(from, seasons).equals(from.plusDays(days - 1)), from + " and " + days + " days");
+                }
+            }
+        }
+    }
+
+    @Test
+    void clocksOfOneClimateAreOneAndOfOthersNot() {
+        assertEquals(SeasonClock.NORTHERN, new SeasonClock(Climate.NORTHERN));
+        assertEquals(SeasonClock.NORTHERN.hashCode(), new SeasonClock(Climate.NORTHERN).hashCode());
+        assertFalse(SeasonClock.NORTHERN.equals(new SeasonClock(Climate.SOUTHERN)));
+        assertFalse(SeasonClock.NORTHERN.equals("a clock"));
+        assertEquals(Climate.SOUTHERN, new SeasonClock(Climate.SOUTHERN).climate());
+    }
+
+    /** First and last day belong to the season, their neighbours do not; also where the season goes over New Year. */
+    @Test
+    void aSeasonHasItsFirstAndItsLastDay() {
+        for (int[] each : new int[][] {{4, 1, 10, 31}, {10, 1, 4, 30}, {6, 15, 6, 15}, {6, 15, 6, 30}}) {
+            MonthDay opens = MonthDay.of(each[0], each[1]);
+            MonthDay closes = MonthDay.of(each[2], each[3]);
+            Climate climate = new Climate(Collections.nCopies(12, 5.0), opens, closes);
+            SeasonClock clock = new SeasonClock(climate);
+            LocalDate first = opens.atYear(2021);
+            LocalDate last = closes.atYear(closes.isBefore(opens) ? 2022 : 2021);
+            for (LocalDate day = first.minusDays(40); day.isBefore(last.plusDays(40)); day = day.plusDays(1)) {
+                boolean open = !day.isBefore(first) && !day.isAfter(last);
+                assertEquals(open, clock.isOpen(day), day + " of " + opens + " to " + closes);
+                assertEquals(open ? 5 : 0, climate.runHours(MonthDay.from(day)), 0, day.toString());
+                assertEquals(day.isAfter(last) ? last.plusYears(1) : last, clock.seasonEnd(day), day.toString());
+                assertEquals(day.isBefore(first) ? first : first.plusYears(1), clock.nextOpening(day), day.toString());
+            }
+        }
+    }
+
     @Test
     void standsStillInWinter() {
         assertEquals(0, SeasonClock.NORTHERN.seasonsBetween(LocalDate.of(2020, 11, 1), LocalDate.of(2021, 4, 1)), 0);
@@ -90,6 +144,9 @@ class SeasonClockLawTest {
         Climate cool = Climate.fromNormals(Collections.nCopies(12, Temperature.celsius(18)), MonthDay.of(1, 1), MonthDay.of(12, 31));
         Climate warm = Climate.fromNormals(Collections.nCopies(12, Temperature.celsius(28)), MonthDay.of(1, 1), MonthDay.of(12, 31));
         assertTrue(new SeasonClock(warm).runHoursPerYear() > new SeasonClock(cool).runHoursPerYear());
+        assertEquals(6 * 365, new SeasonClock(cool).runHoursPerYear(), 1e-9, "as it says: 0.6 h for each of ten kelvins above the balance point");
+        Climate desert = Climate.fromNormals(Collections.nCopies(12, Temperature.celsius(45)), MonthDay.of(1, 1), MonthDay.of(12, 31));
+        assertEquals(16 * 365, new SeasonClock(desert).runHoursPerYear(), 1e-9, "and no more than so many hours a day");
     }
 
     @Test
@@ -101,5 +158,13 @@ class SeasonClockLawTest {
                 .getMessage();
         assertTrue(message.contains("month 1: -1.0") && message.contains("month 2: 25.0"), message);
         assertFalse(message.contains("none within"), message);
+        assertThrows(IllegalArgumentException.class, () -> new Climate(Collections.nCopies(11, 5.0), MonthDay.of(4, 1), MonthDay.of(10, 31)));
+        assertThrows(IllegalArgumentException.class, () -> SeasonClock.NORTHERN.dateAfter(MAY, Double.POSITIVE_INFINITY));
+        List<Double> onlyInMarch = List.of(0.0, 0.0, 24.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0);
+        assertThrows(IllegalArgumentException.class, () -> new Climate(onlyInMarch, MonthDay.of(4, 1), MonthDay.of(10, 31)));
+        assertThrows(IllegalArgumentException.class, () -> new Climate(onlyInMarch, MonthDay.of(10, 1), MonthDay.of(2, 20)));
+        assertEquals(31 * 24, new SeasonClock(new Climate(onlyInMarch, MonthDay.of(3, 1), MonthDay.of(4, 30))).runHoursPerYear(), 1e-9);
+        assertEquals(24, new SeasonClock(new Climate(onlyInMarch, MonthDay.of(10, 1), MonthDay.of(3, 1))).runHoursPerYear(), 1e-9);
+        assertEquals(24, new SeasonClock(new Climate(onlyInMarch, MonthDay.of(3, 31), MonthDay.of(12, 1))).runHoursPerYear(), 1e-9);
     }
 }
