@@ -1,6 +1,7 @@
 package org.longsummer.files;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
@@ -56,9 +57,13 @@ public final class Handover {
         problemCount = 0;
         Map<Integer, Understood> byPlace = new HashMap<>();
         Zones zones = new Zones();
+        List<Optional<FileKind>> kinds = new ArrayList<>();
+        for (int i = 0; i < files.size(); i++) {
+            kinds.add(GivenFile.kind(files.get(i), answers.get(i)));
+        }
         for (FileKind kind : List.of(FileKind.DEPOTS, FileKind.UNITS)) {
             for (int i = 0; i < files.size(); i++) {
-                if (!byPlace.containsKey(i) && kindByName(i, answers).filter(kind::equals).isPresent()) {
+                if (!byPlace.containsKey(i) && kinds.get(i).filter(kind::equals).isPresent()) {
                     byPlace.put(i, understand(i, answers.get(i), zones, progress));
                     zones.note(byPlace.get(i));
                 }
@@ -69,11 +74,6 @@ public final class Handover {
         }
         refuseTwoOfAKind();
         return List.copyOf(understood);
-    }
-
-    /** What a file holds, found out from its top alone. */
-    private Optional<FileKind> kindByName(int place, List<Answers> answers) throws IOException {
-        return GivenFile.kind(files.get(place), answers.get(place));
     }
 
     private Understood understand(int place, Answers answers, Zones zones, Progress progress) throws IOException {
@@ -201,6 +201,7 @@ public final class Handover {
         private static final String NO_UNIT = "\n";
         private final Map<String, ZoneId> byDepot = new HashMap<>();
         private final Map<String, String> depots = new HashMap<>();
+        private final List<Path> unitsFiles = new ArrayList<>();
 
         Zones() {
             store.depots().all(reach).forEach(this::note);
@@ -214,16 +215,28 @@ public final class Handover {
             if (file.ready().isEmpty()) {
                 return;
             }
-            Findings unheard = new Findings();
             if (file.kind().orElseThrow() == FileKind.DEPOTS) {
-                DepotsFile.read(file.ready().get(), unheard, this::note);
+                DepotsFile.read(file.ready().get(), new Findings(), this::note);
             } else {
-                UnitsFile.readRows(file.ready().get(), store.units()::find, unheard, (unit, row) -> depots.put(unit.id(), unit.unit().site()));
+                unitsFiles.add(file.ready().get());
+            }
+        }
+
+        /** Only when somebody asks: most files say of each moment how far its clock is from UTC. */
+        private void readUnits() {
+            try {
+                for (Path file : unitsFiles) {
+                    UnitsFile.readRows(file, store.units()::find, new Findings(), (unit, row) -> depots.put(unit.id(), unit.unit().site()));
+                }
+                unitsFiles.clear();
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
             }
         }
 
         /** A unit that there is not is refused anyway; nobody need be asked for its time zone. */
         Optional<ZoneId> of(String unitId) {
+            readUnits();
             String depot = depots.computeIfAbsent(unitId, id -> Import.seen(store, reach, id).map(unit -> unit.unit().site()).orElse(NO_UNIT));
             return depot.equals(NO_UNIT) ? Optional.of(ZoneOffset.UTC) : Optional.ofNullable(byDepot.get(depot));
         }

@@ -4,7 +4,9 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
@@ -34,6 +36,7 @@ final class Row {
     private final Findings findings;
     private boolean asTyped;
     private boolean sound = true;
+    private List<Problem> held;
 
     /**
      * @param file name of the file, for problems
@@ -82,7 +85,24 @@ final class Row {
 
     void problem(String column, String given, String remedy) {
         sound = false;
-        findings.add(new Problem(file, number, column, given, remedy));
+        Problem problem = new Problem(file, number, column, given, remedy);
+        if (held == null) {
+            findings.add(problem);
+        } else {
+            held.add(problem);
+        }
+    }
+
+    /** From now on its problems are not noted but held. */
+    void holdProblems() {
+        held = new ArrayList<>(0);
+    }
+
+    /** What was held; from now on its problems are noted again. */
+    List<Problem> heldProblems() {
+        List<Problem> all = held;
+        held = null;
+        return all;
     }
 
     /** A text that must be there. */

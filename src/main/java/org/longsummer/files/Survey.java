@@ -100,6 +100,9 @@ final class Survey {
 
     private void cell(long number, int index, List<String> row) {
         String given = row.get(index);
+        if (cells[index] == FileKind.Cells.NUMBER && separator == ',' && isSimple(given)) {
+            return;
+        }
         String cell = CellForm.unprotected(given).strip();
         plain &= cell.length() == given.length() || cells[index] != FileKind.Cells.TEXT && cell.equals(given.strip());
         if (cells[index] != FileKind.Cells.TEXT && cells[index] != FileKind.Cells.CHOICE && CellForm.isNothing(cell)) {

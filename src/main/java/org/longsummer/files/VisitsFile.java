@@ -36,9 +36,18 @@ public final class VisitsFile {
     /** The same with the rows in which they stand. */
     static void readRows(Path file, Predicate<String> isKnown, String savedBy, Findings findings, ObjLongConsumer<Entry> entries)
             throws IOException {
-        Ids ids = new Ids();
-        Sheet.read(file, VisitColumns.LAYOUT, findings, row -> ids.read(row, isKnown, visit ->
-                entries.accept(new Entry(visit, VisitColumns.typed(row), savedBy, RecordColumns.correction(row)), row.number())));
+        Ids ids = new Ids(isKnown);
+        RowsSideBySide.read(file, VisitColumns.LAYOUT, findings, row -> read(row).map(visit ->
+                new Entry(visit, VisitColumns.typed(row), savedBy, RecordColumns.correction(row))), (row, read) -> {
+            String id = ids.of(row);
+            read.filter(entry -> row.isSound()).ifPresent(entry -> entries.accept(entry.visit().id().equals(id) ? entry
+                    : new Entry(entry.visit().on(entry.visit().unitId(), id), entry.typed(), entry.savedBy(), entry.correction()), row.number()));
+        });
+    }
+
+    /** A visit by the id in its row. */
+    private static Optional<Visit> read(Row row) {
+        return VisitColumns.read(row, Cell.unescaped(row.text("visit_id")));
     }
 
     /** A row of somebody's whole record: when it was received and whether it was withdrawn, as the file says. */
@@ -51,8 +60,8 @@ public final class VisitsFile {
      * @throws IOException when the file cannot be read
      */
     static void readRecord(Path file, Predicate<String> isKnown, Findings findings, Consumer<RecordRow> rows) throws IOException {
-        Ids ids = new Ids();
-        Sheet.read(file, VisitColumns.LAYOUT, findings, row -> ids.read(row, isKnown, visit -> {
+        Ids ids = new Ids(isKnown);
+        Sheet.read(file, VisitColumns.LAYOUT, findings, row -> VisitColumns.read(row, ids.of(row)).ifPresent(visit -> {
             Optional<Instant> receivedAt = RecordColumns.receivedAt(row);
             Optional<Withdrawal> withdrawal = RecordColumns.withdrawal(row);
             if (row.isSound()) {
@@ -64,8 +73,11 @@ public final class VisitsFile {
 
     /** Hands over all visits that can be read, in the order of the file, for judging alone. */
     public static void read(Path file, Predicate<String> isKnown, Findings findings, Consumer<Visit> visits) throws IOException {
-        Ids ids = new Ids();
-        Sheet.read(file, VisitColumns.LAYOUT, findings, row -> ids.read(row, isKnown, visits));
+        Ids ids = new Ids(isKnown);
+        RowsSideBySide.read(file, VisitColumns.LAYOUT, findings, VisitsFile::read, (row, read) -> {
+            String id = ids.of(row);
+            read.filter(visit -> row.isSound()).ifPresent(visit -> visits.accept(visit.id().equals(id) ? visit : visit.on(visit.unitId(), id)));
+        });
     }
 
     /**
@@ -104,16 +116,19 @@ public final class VisitsFile {
     /** Sees that each visit has an id of its own; a file without ids gets ids that are the same each time it is read. */
     private static final class Ids {
         private final IdsSeen rows = new IdsSeen();
+        private final Predicate<String> isKnown;
 
-        void read(Row row, Predicate<String> isKnown, Consumer<Visit> visits) {
+        /** @param isKnown whether there is a unit of an id */
+        Ids(Predicate<String> isKnown) {
+            this.isKnown = isKnown;
+        }
+
+        /** The id of the next row's visit. */
+        String of(Row row) {
             String unitId = row.words("unit_id");
             if (!unitId.isEmpty() && !isKnown.test(unitId)) {
                 row.problem("unit_id", unitId, "no unit has this id; add it to the units or correct it here");
             }
-            VisitColumns.read(row, id(row, unitId)).ifPresent(visits);
-        }
-
-        private String id(Row row, String unitId) {
             String given = row.words("visit_id");
             if (given.isEmpty()) {
                 return made(unitId + "@" + row.text("visited_at"), row.number());
