@@ -76,9 +76,10 @@ final class YardApi {
     private record Page(Understood asked, Reach reach, Optional<YardPage.After> after, long quarterHour) {}
 
     private YardView view(Page asked) {
-        List<Depot> depots = store.depots().all(asked.reach);
+        List<Depot> depots = store.answers().of(List.of("depots", asked.reach), () -> store.depots().all(asked.reach));
+        int unitsInFleet = store.answers().of(List.of("units", asked.reach), () -> store.units().count(asked.reach));
         YardPage page = store.standings().page(asked.asked.filter(), asked.asked.order(), asked.after, ROWS);
-        return new YardView(store.units().count(asked.reach), store.standings().count(asked.asked.filter()), page.next().map(YardApi::address),
+        return new YardView(unitsInFleet, store.standings().count(asked.asked.filter()), page.next().map(YardApi::address),
                 asked.asked.since().map(LocalDate::toString), sentences(asked.asked), depots.stream().map(Depot::name).toList(), conditions(),
                 new YardRows(depots, clock).of(page.rows()));
     }
