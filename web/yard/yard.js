@@ -4,6 +4,7 @@ import { byId, element, fill, folded, named } from '../shared/dom.js';
 import { get, part } from '../shared/api.js';
 import { layFrame, sayFailure } from '../shared/frame.js';
 import { count, dayText, monthText, placeNodes, stateClass, stateText } from '../shared/words.js';
+import { showJudgedAgain } from './again.js';
 import { layChoice, tickOf } from './choice.js';
 
 const FILTERS = ['state', 'seen', 'due', 'filter', 'warranty', 'planned', 'duty', 'since', 'begun', 'older', 'depot', 'condition', 'text', 'order'];
@@ -155,6 +156,7 @@ async function show() {
     showSearch(yard);
     showRows(yard);
     layChoice(yard, said(FILTERS));
+    showJudgedAgain(byId('judged-again'));
   } catch (refusal) {
     sayFailure(byId('failure'), refusal);
   }

@@ -17,7 +17,7 @@ final class JournalTriggers {
      * What is not journaled, because it is append-only and says itself who and when, or because it is derived and can be made anew, or
      * because the program writes its own line ({@code session}, {@code invitation}).
      */
-    static final Set<String> LEFT_OUT = Set.of("visit", "withdrawal", "unit_change", "instruments", "verdict", "standing", "closing", "session", "invitation",
+    static final Set<String> LEFT_OUT = Set.of("visit", "withdrawal", "unit_change", "instruments", "verdict", "standing", "standing_block", "closing", "session", "invitation",
             "journal", "acting", "flyway_schema_history");
     /** Settings that the program keeps for itself. */
     private static final String SETTING_CONDITION = "%1$s.name not in ('generation', 'closed_through')";

@@ -33,6 +33,7 @@ public final class Judging {
 
     private final Jdbi reader;
     private final Jdbi writer;
+    private final GroupCommit commits;
     private final VisitSaving saving;
     private final LearnedLevels learned;
     private final Clock clock;
@@ -41,6 +42,7 @@ public final class Judging {
     Judging(Jdbi reader, Jdbi writer, GroupCommit commits, LearnedLevels learned, LookingAhead ahead, Clock clock) {
         this.reader = reader;
         this.writer = writer;
+        this.commits = commits;
         this.saving = new VisitSaving(reader, commits, learned, this);
         this.learned = learned;
         this.ahead = ahead;
@@ -106,15 +108,21 @@ public final class Judging {
      */
     public int adviseAgain() {
         LocalDate before = today().minusDays(DAYS_ADVICE_HOLDS);
-        if (reader.withHandle(handle -> LookingAhead.overtaken(handle, before, 1)).isEmpty()) {
+        List<String> unitIds = reader.withHandle(handle -> LookingAhead.overtaken(handle, before, ADVISED_AT_ONCE));
+        if (unitIds.isEmpty()) {
             // nobody who writes is kept waiting for a look at nothing
             return 0;
         }
-        return writer.inTransaction(handle -> {
-            List<String> unitIds = LookingAhead.overtaken(handle, before, ADVISED_AT_ONCE);
+        UnitsBasis basis = reader.withHandle(handle -> UnitsBasis.of(handle, unitIds));
+        Map<String, Advised> advised = reader.inTransaction(handle -> {
             List<FleetUnit> units = Units.among(handle, unitIds);
-            AdviceColumns.write(handle, ahead.advised(handle, units, FleetJudging.judged(units, Visits.currentByUnit(handle, unitIds), known(handle).closings())));
-            return units.size();
+            return ahead.advised(handle, units, FleetJudging.judged(units, Visits.currentByUnit(handle, unitIds), learned.known(handle).closings()));
+        });
+        return commits.write(handle -> {
+            if (basis.equals(UnitsBasis.of(handle, unitIds))) {
+                AdviceColumns.write(handle, advised);
+            }
+            return unitIds.size();
         });
     }
 
@@ -212,8 +220,13 @@ public final class Judging {
         return closed;
     }
 
-    boolean isClosedUntilYesterday(LearnedLevels.Closed known) {
+    private boolean isClosedUntilYesterday(LearnedLevels.Closed known) {
         return known.through().filter(through -> !through.isBefore(today().minusDays(1))).isPresent();
+    }
+
+    /** Every day that is over was closed and, as far as can be told, no other one. */
+    boolean isInStep(LearnedLevels.Closed known) {
+        return isClosedUntilYesterday(known) && known.through().filter(through -> through.isAfter(today())).isEmpty();
     }
 
     private LocalDate today() {

@@ -6,23 +6,26 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import java.util.function.Supplier;
 import javax.sql.DataSource;
 import org.jdbi.v3.core.statement.UnableToExecuteStatementException;
 
 /**
  * Answers that were made before and still hold, because nothing was written since: counting a large fleet, or listing a page of it, costs
- * far more than asking the database whether anybody, in this process or another, has written.
+ * far more than asking the database whether anybody, in this process or another, has written. What several people ask at the same time is
+ * answered once.
  */
 public final class KeptAnswers {
     private static final int MOST = 200;
 
     private final DataSource watching;
-    private final Map<Object, Object> kept = new LinkedHashMap<>(16, 0.75f, true) {
+    private final Map<Object, CompletableFuture<Object>> kept = new LinkedHashMap<>(16, 0.75f, true) {
         private static final long serialVersionUID = 1;
 
         @Override
-        protected boolean removeEldestEntry(Map.Entry<Object, Object> eldest) {
+        protected boolean removeEldestEntry(Map.Entry<Object, CompletableFuture<Object>> eldest) {
             return size() > MOST;
         }
     };
@@ -45,24 +48,38 @@ public final class KeptAnswers {
      */
     @SuppressWarnings("unchecked")
     public <T> T of(Object question, Supplier<T> answering) {
-        long now;
-        synchronized (this) {
-            now = stored();
-            if (now != version) {
-                kept.clear();
-                version = now;
-            }
-            if (kept.containsKey(question)) {
-                return (T) kept.get(question);
+        CompletableFuture<Object> mine = new CompletableFuture<>();
+        CompletableFuture<Object> known = knownOr(question, mine);
+        if (known != mine) {
+            try {
+                return (T) known.join();
+            } catch (CompletionException e) {
+                return answering.get();
             }
         }
-        T answered = answering.get();
-        synchronized (this) {
-            if (now == version) {
-                kept.put(question, answered);
-            }
+        try {
+            T answered = answering.get();
+            mine.complete(answered);
+            return answered;
+        } catch (RuntimeException | Error e) {
+            forget(question, mine);
+            mine.completeExceptionally(e);
+            throw e;
         }
-        return answered;
+    }
+
+    private synchronized CompletableFuture<Object> knownOr(Object question, CompletableFuture<Object> mine) {
+        long now = stored();
+        if (now != version) {
+            kept.clear();
+            version = now;
+        }
+        CompletableFuture<Object> known = kept.putIfAbsent(question, mine);
+        return known == null ? mine : known;
+    }
+
+    private synchronized void forget(Object question, CompletableFuture<Object> mine) {
+        kept.remove(question, mine);
     }
 
     /** A number that is another one whenever somebody has written. */

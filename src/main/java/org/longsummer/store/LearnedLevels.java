@@ -48,10 +48,20 @@ public final class LearnedLevels {
         return known.through();
     }
 
+    /** What was closed when it was last looked at. */
+    Closed known() {
+        return known;
+    }
+
     /** What was closed, as this transaction sees it; another program may have closed days meanwhile. */
     Closed known(Handle handle) {
+        return known(handle, generation(handle), through(handle));
+    }
+
+    /** What was closed in a generation through a day, which this transaction sees as the last ones. */
+    Closed known(Handle handle, int generation, Optional<LocalDate> through) {
         Closed remembered = known;
-        if (remembered.generation() == generation(handle) && remembered.through().equals(through(handle))) {
+        if (remembered.generation() == generation && remembered.through().equals(through)) {
             return remembered;
         }
         Closed read = read(handle);
@@ -60,7 +70,12 @@ public final class LearnedLevels {
     }
 
     private static int generation(Handle handle) {
-        return Settings.read(handle, Settings.GENERATION).map(Integer::parseInt).orElse(1);
+        return generation(Settings.read(handle, Settings.GENERATION));
+    }
+
+    /** The number that the record's setting says. */
+    static int generation(Optional<String> setting) {
+        return setting.map(Integer::parseInt).orElse(1);
     }
 
     private static Optional<LocalDate> through(Handle handle) {

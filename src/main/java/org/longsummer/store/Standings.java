@@ -27,10 +27,13 @@ public final class Standings {
             on conflict (unit_id) do update set depot = excluded.depot, label = excluded.label, search_text = excluded.search_text,
             in_service = excluded.in_service, duty = excluded.duty, installed_on = excluded.installed_on,
             warranty_until = excluded.warranty_until""";
+    /** A search that finds so few goes through the whole table, rather than look up each row of an index until a page is full. */
+    private static final int FEW_FOUND = 500;
     private static final String FROM = " from standing s join unit u on u.id = s.unit_id";
 
     private final Jdbi reader;
     private final KeptAnswers kept;
+    private final BlockCounts blocks = new BlockCounts();
 
     Standings(Jdbi reader, KeptAnswers kept) {
         this.reader = reader;
@@ -50,7 +53,8 @@ public final class Standings {
      */
     public YardPage page(YardFilter filter, YardOrder order, Optional<After> after, int limit) {
         YardNarrowing narrowing = new YardNarrowing(filter);
-        String ids = ids(narrowing, order, after.isPresent());
+        boolean few = narrowing.isSearch() && count(filter) < FEW_FOUND;
+        String ids = ids(narrowing, order, few ? "not indexed" : "indexed by " + narrowing.index(order), after.isPresent());
         List<Placed> placed = reader.withHandle(handle -> {
             Query query = handle.createQuery("select " + StandingRow.COLUMNS + ", k.at from (" + ids + ") k join standing s on s.unit_id = k.unit_id"
                     + " join unit u on u.id = s.unit_id order by k.at, k.unit_id").bindMap(narrowing.values()).bind("limit", limit + 1);
@@ -63,9 +67,9 @@ public final class Standings {
     }
 
     /** The ids of a page's units and the value that orders them. */
-    static String ids(YardNarrowing narrowing, YardOrder order, boolean goesOn) {
-        return "select s.unit_id, s.%1$s as at from standing s indexed by %2$s%3$s%4$s order by s.%1$s, s.unit_id limit :limit"
-                .formatted(order.column(), narrowing.index(order), narrowing.where(),
+    static String ids(YardNarrowing narrowing, YardOrder order, String by, boolean goesOn) {
+        return "select s.unit_id, s.%1$s as at from standing s %2$s%3$s%4$s order by s.%1$s, s.unit_id limit :limit"
+                .formatted(order.column(), by, narrowing.where(),
                         goesOn ? " and (s.%s, s.unit_id) > (:after_value, :after_unit)".formatted(order.column()) : "");
     }
 
@@ -99,9 +103,8 @@ public final class Standings {
     }
 
     private int counted(YardFilter filter) {
-        YardNarrowing narrowing = new YardNarrowing(filter);
-        return reader.withHandle(handle -> handle.createQuery("select count(*) from standing s indexed by " + narrowing.indexForCounts()
-                + narrowing.where()).bindMap(narrowing.values()).mapTo(Integer.class).one());
+        BlockCounts.Question question = new BlockCounts.Question("count(*)", 1, new YardNarrowing(filter), query -> query);
+        return reader.inTransaction(handle -> blocks.of(handle, filter, question))[0];
     }
 
     /**
@@ -115,17 +118,8 @@ public final class Standings {
     }
 
     private YardCounts counted(YardFilter filter, YardDays days) {
-        YardNarrowing narrowing = new YardNarrowing(filter);
-        return reader.withHandle(handle -> days.bind(handle.createQuery(YardDays.COUNTS + " from standing s indexed by "
-                + narrowing.indexForCounts() + narrowing.where()).bindMap(narrowing.values()))
-                .map((row, context) -> YardDays.counts(row, outOfService(handle, filter, Duty.OUT_OF_SERVICE),
-                        outOfService(handle, filter, Duty.SOLD))).one());
-    }
-
-    private static int outOfService(Handle handle, YardFilter filter, Duty duty) {
-        YardNarrowing narrowing = new YardNarrowing(filter.of(duty));
-        return handle.createQuery("select count(*) from standing s indexed by " + narrowing.indexForCounts() + narrowing.where())
-                .bindMap(narrowing.values()).mapTo(Integer.class).one();
+        int[] numbers = reader.inTransaction(handle -> blocks.of(handle, List.of(filter, days), days.question(new YardNarrowing(filter))));
+        return YardDays.counts(numbers, count(filter.of(Duty.OUT_OF_SERVICE)), count(filter.of(Duty.SOLD)));
     }
 
     /** Writes what a unit's own row says; keeps what its visits say. */

@@ -277,9 +277,10 @@ public final class Store implements AutoCloseable {
     /** Sees early that the file can be written, so that whatever stands in the way is met before anything is changed. */
     private void prepare(Path file, Jdbi writer) {
         try {
-            writer.useTransaction(handle -> { });
-            Schema.bringUpToDate(writers, file, clock.instant());
-            guard();
+            if (writer.inTransaction(Schema::fingerprint) != Schema.LAID) {
+                Schema.bringUpToDate(writers, file, clock.instant());
+                guard();
+            }
         } catch (RuntimeException e) {
             writers.close();
             throw e;

@@ -28,50 +28,63 @@ final class VisitSaving {
     /** Saves a visit or a correction. Once this returns {@link Saving.Stored}, it is on disk. */
     Saving save(Entry entry) {
         Entry exact = entry.toMilliseconds();
-        if (!judging.isClosedUntilYesterday(reader.withHandle(learned::known))) {
+        if (!judging.isInStep(learned.known())) {
             judging.learnedUntilYesterday();
         }
-        Ready ready = reader.inTransaction(handle -> ready(handle, exact, learned.known(handle)));
+        Ready ready = reader.inTransaction(handle -> ready(handle, exact));
         return ready.obstacle().orElseGet(() -> commits.write(handle -> {
-            LearnedLevels.Closed closed = judging.closed(handle);
-            boolean holds = ready.basis().equals(VisitBasis.of(handle, exact.visit()));
-            return write(handle, exact, holds ? ready : ready(handle, exact, closed), closed);
+            if (holds(handle, exact, ready)) {
+                return write(handle, exact, ready);
+            }
+            judging.closed(handle);
+            Ready again = ready(handle, exact);
+            return again.obstacle().orElseGet(() -> write(handle, exact, again));
         }));
     }
 
-    /** A visit that was judged and can be stored, or what stands in its way. */
-    private record Ready(VisitBasis basis, Optional<Saving> obstacle, Optional<JudgedUnit> judged) {}
-
-    private Ready ready(Handle handle, Entry entry, LearnedLevels.Closed closed) {
-        VisitBasis basis = VisitBasis.of(handle, entry.visit());
-        Optional<Saving> obstacle = obstacle(handle, entry);
-        return new Ready(basis, obstacle, obstacle.isPresent() ? Optional.empty() : Optional.of(judged(handle, entry, closed.closings())));
+    private boolean holds(Handle handle, Entry entry, Ready ready) {
+        return ready.basis().equals(basis(handle, entry)) && judging.isInStep(ready.closed()) && !Visits.isThere(handle, entry.visit().id());
     }
 
-    private JudgedUnit judged(Handle handle, Entry entry, Closings closings) {
-        List<Visit> visits = new ArrayList<>(Visits.current(handle, entry.visit().unitId()));
+    private static UnitsBasis basis(Handle handle, Entry entry) {
+        return UnitsBasis.of(handle, List.of(entry.visit().unitId()));
+    }
+
+    /**
+     * A visit that was judged and can be stored, or what stands in its way.
+     *
+     * @param judged its unit with it; null where something stands in the way
+     */
+    private record Ready(UnitsBasis basis, LearnedLevels.Closed closed, Optional<Saving> obstacle, JudgedUnit judged) {}
+
+    private Ready ready(Handle handle, Entry entry) {
+        UnitsBasis basis = basis(handle, entry);
+        LearnedLevels.Closed closed = learned.known(handle, basis.generation(), basis.closedThrough());
+        Optional<FleetUnit> unit = Units.find(handle, entry.visit().unitId());
+        Optional<Saving> obstacle = obstacle(handle, entry, unit);
+        return new Ready(basis, closed, obstacle, obstacle.isPresent() ? null : judged(handle, entry, unit.orElseThrow(), closed.closings()));
+    }
+
+    private JudgedUnit judged(Handle handle, Entry entry, FleetUnit unit, Closings closings) {
+        List<Visit> visits = new ArrayList<>(Visits.current(handle, unit.id()));
         entry.correction().ifPresent(correction -> visits.removeIf(visit -> visit.id().equals(correction.correctsId())));
         visits.add(entry.visit());
-        return judging.judged(handle, Units.find(handle, entry.visit().unitId()).orElseThrow(), visits, closings, entry.visit()::equals);
+        return judging.judged(handle, unit, visits, closings, entry.visit()::equals);
     }
 
-    private Saving write(Handle handle, Entry entry, Ready ready, LearnedLevels.Closed closed) {
-        return ready.obstacle().orElseGet(() -> {
-            Visits.append(handle, List.of(entry), judging.receipt(closed));
-            entry.correction().ifPresent(correction -> Photos.follow(handle, correction.correctsId(), entry.visit().id()));
-            JudgedUnit judged = ready.judged().orElseThrow();
-            judged.write(handle);
-            return new Saving.Stored(judged.verdictOf(entry.visit().id()).orElseThrow());
-        });
+    private Saving write(Handle handle, Entry entry, Ready ready) {
+        Visits.append(handle, List.of(entry), judging.receipt(ready.closed()));
+        entry.correction().ifPresent(correction -> Photos.follow(handle, correction.correctsId(), entry.visit().id()));
+        ready.judged().write(handle);
+        return new Saving.Stored(ready.judged().verdictOf(entry.visit().id()).orElseThrow());
     }
 
-    private static Optional<Saving> obstacle(Handle handle, Entry entry) {
-        Optional<RecordedVisit> sameId = Visits.find(handle, entry.visit().id());
-        if (sameId.isPresent()) {
-            return Optional.of(sameId.get().entry().hasSameContentAs(entry) ? new Saving.AlreadyStored(sameId.get())
-                    : new Saving.IdTaken(sameId.get()));
+    private static Optional<Saving> obstacle(Handle handle, Entry entry, Optional<FleetUnit> unit) {
+        if (Visits.isThere(handle, entry.visit().id())) {
+            RecordedVisit stored = Visits.find(handle, entry.visit().id()).orElseThrow();
+            return Optional.of(stored.entry().hasSameContentAs(entry) ? new Saving.AlreadyStored(stored) : new Saving.IdTaken(stored));
         }
-        if (Units.find(handle, entry.visit().unitId()).isEmpty()) {
+        if (unit.isEmpty()) {
             return Optional.of(new Saving.UnknownUnit(entry.visit().unitId()));
         }
         return entry.correction().flatMap(correction -> obstacle(handle, entry, correction.correctsId()));

@@ -47,6 +47,10 @@ public final class Visits {
         return handle.createQuery(RECORD + "where v.id = :id").bind("id", id).map(new VisitRow(handle)::readRecord).findOne();
     }
 
+    static boolean isThere(Handle handle, String id) {
+        return handle.createQuery("select exists (select 1 from visit where id = :id)").bind("id", id).mapTo(Boolean.class).one();
+    }
+
     /** The visits of a unit that count, in order of time; what the chain judges. */
     public List<Visit> current(String unitId) {
         return reader.withHandle(handle -> current(handle, unitId));

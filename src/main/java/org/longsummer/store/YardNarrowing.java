@@ -12,15 +12,19 @@ import org.longsummer.store.FleetUnit.Duty;
 final class YardNarrowing {
     private final List<String> conditions = new ArrayList<>();
     private final Map<String, Object> values = new HashMap<>();
+    private final boolean inService;
     private final boolean atOneDepot;
+    private final boolean search;
 
     YardNarrowing(YardFilter filter) {
         reach(filter.reach());
-        conditions.add(filter.duties().contains(Duty.IN_SERVICE) ? "s.in_service = 1" : "s.in_service = 0");
-        if (filter.duties().size() == 1 && !filter.duties().contains(Duty.IN_SERVICE)) {
+        inService = filter.duties().contains(Duty.IN_SERVICE);
+        conditions.add(inService ? "s.in_service = 1" : "s.in_service = 0");
+        if (filter.duties().size() == 1 && !inService) {
             conditions.add("s.duty = " + value(Column.word(filter.duties().iterator().next(), null)));
         }
         filter.criteria().forEach(this::add);
+        search = filter.criteria().stream().anyMatch(YardCriterion.Containing.class::isInstance);
         atOneDepot = filter.criteria().stream().anyMatch(YardCriterion.AtDepot.class::isInstance)
                 || !filter.reach().everywhere() && filter.reach().depots().size() == 1;
     }
@@ -118,8 +122,13 @@ final class YardNarrowing {
         return order == YardOrder.WAITING_COSTS && atOneDepot ? "standing_by_depot" : order.index();
     }
 
-    /** The index for what is only counted. */
-    String indexForCounts() {
-        return index(YardOrder.WAITING_COSTS);
+    /** What carries counting all rows, block by block: the table itself, in the order in which it lies there, unless few rows are to be counted. */
+    String indexForBlocks() {
+        return atOneDepot ? "indexed by standing_by_depot" : inService ? "not indexed" : "indexed by standing_by_dearest";
+    }
+
+    /** It looks into texts that no index holds. */
+    boolean isSearch() {
+        return search;
     }
 }

@@ -19,6 +19,7 @@ import org.longsummer.store.Depot;
 import org.longsummer.store.Standing;
 import org.longsummer.store.Store;
 import org.longsummer.store.YardCounts;
+import org.longsummer.store.YardFilter;
 import org.longsummer.store.YardPage;
 import org.longsummer.web.YardQuestion.Understood;
 import org.longsummer.wire.Problem;
@@ -76,9 +77,11 @@ final class YardApi {
     private record Page(Understood asked, Reach reach, Optional<YardPage.After> after, long quarterHour) {}
 
     private YardView view(Page asked) {
-        List<Depot> depots = store.depots().all(asked.reach);
+        List<Depot> depots = store.answers().of(List.of("depots", asked.reach), () -> store.depots().all(asked.reach));
+        YardFilter all = YardFilter.ALL.within(asked.reach);
+        int unitsInFleet = store.standings().count(all) + store.standings().count(all.outOfServiceInstead());
         YardPage page = store.standings().page(asked.asked.filter(), asked.asked.order(), asked.after, ROWS);
-        return new YardView(store.units().count(asked.reach), store.standings().count(asked.asked.filter()), page.next().map(YardApi::address),
+        return new YardView(unitsInFleet, store.standings().count(asked.asked.filter()), page.next().map(YardApi::address),
                 asked.asked.since().map(LocalDate::toString), sentences(asked.asked), depots.stream().map(Depot::name).toList(), conditions(),
                 new YardRows(depots, clock).of(page.rows()));
     }

@@ -2,6 +2,7 @@ package org.longsummer.store;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -12,6 +13,8 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.stream.Stream;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.Jdbi;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -56,6 +59,24 @@ class SchemasTest {
         }
         assertEquals(new RecordCheck.Report(2, 10, List.of(), List.of()), RecordCheck.run(data, LATER, unit -> { }));
         assertEquals(version < SchemaDump.newest() ? 1 : 0, backups(data), "a backup before an upgrade, and only then");
+    }
+
+    /** However old the record was, it ends as a new one begins; a new migration, table or trigger needs its number written into {@link Schema}. */
+    @ParameterizedTest
+    @MethodSource("versions")
+    void aRecordIsKnownByItsFingerprintOnceEverythingIsLaid(int version) {
+        Path data = directory.resolve("data");
+        SchemaDump.load(version, data);
+        Store.open(data, LATER).close();
+        try (Handle handle = Jdbi.open(RawFile.source(data.resolve(Store.FILE)))) {
+            assertEquals(Schema.fingerprint(handle), Schema.LAID, "write the expected number into Schema.LAID");
+            handle.execute("drop trigger visit_is_kept");
+            assertNotEquals(Schema.LAID, Schema.fingerprint(handle));
+        }
+        Store.open(data, LATER).close();
+        try (Handle handle = Jdbi.open(RawFile.source(data.resolve(Store.FILE)))) {
+            assertEquals(Schema.LAID, Schema.fingerprint(handle), "what somebody took away is laid again");
+        }
     }
 
     private static long backups(Path data) throws IOException {

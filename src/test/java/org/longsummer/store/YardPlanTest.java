@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Random;
 import java.util.stream.Collectors;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
@@ -56,7 +57,7 @@ class YardPlanTest {
 
     private String plan(YardFilter filter, YardOrder order, boolean goesOn) {
         YardNarrowing narrowing = new YardNarrowing(filter);
-        org.jdbi.v3.core.statement.Query query = handle.createQuery("explain query plan " + Standings.ids(narrowing, order, goesOn))
+        org.jdbi.v3.core.statement.Query query = handle.createQuery("explain query plan " + Standings.ids(narrowing, order, "indexed by " + narrowing.index(order), goesOn))
                 .bindMap(narrowing.values()).bind("limit", 51);
         if (goesOn) {
             query.bind("after_value", order == YardOrder.LABEL ? "a" : "1").bind("after_unit", "u");
@@ -123,6 +124,34 @@ class YardPlanTest {
         }
         handle.execute("update standing set in_service = 0 where unit_id = 'u2'");
         assertEquals(2, store.standings().count(wagons), "written by another connection");
+    }
+
+    /** Whatever is written where, the numbers that are put together of blocks are those that the database counts. */
+    @Test
+    void numbersPutTogetherOfBlocksAreThoseOfTheWhole() {
+        store.judging().takeIn(intake -> {
+            for (int i = 0; i < 2_500; i++) {
+                intake.unit(Samples.unit("u" + i));
+            }
+        }, unit -> { });
+        YardDays days = new YardDays(TODAY, Optional.empty(), TODAY.plusDays(120));
+        Random random = new Random(1);
+        for (String change : List.of("state = 'act', last_to_retake = 1", "state = 'drifting'", "depot = 'Lake Orrin'", "planned_for = '2031-07-01'",
+                "in_service = 0, duty = 'sold'", "next_due_on = '2031-06-01', visit_count = 3", "filter_due_on = '2031-05-01'", "search_text = 'n0ne'")) {
+            int first = random.nextInt(2_400);
+            handle.execute("update standing set " + change + " where rowid between ? and ?", first, first + random.nextInt(90));
+            for (YardFilter filter : List.of(YardFilter.ALL, YardFilter.ALL.inDepot("Lake Orrin"), YardFilter.ALL.of(FleetUnit.Duty.SOLD),
+                    YardFilter.ALL.containing("wagon"))) {
+                String where = new YardNarrowing(filter).where();
+                assertEquals(handle.createQuery("select count(*) from standing s" + where).bindMap(new YardNarrowing(filter).values())
+                        .mapTo(Integer.class).one(), store.standings().count(filter), change);
+                YardCounts counts = store.standings().counts(filter, days);
+                assertEquals(store.standings().count(filter), counts.units(), change);
+                assertEquals(store.standings().count(filter.inState(State.ACT)), counts.act(), change);
+                assertEquals(store.standings().count(filter.dueBefore(TODAY)), counts.overdue(), change);
+                assertEquals(store.standings().count(filter.and(new YardCriterion.WorkPlanned(true))), counts.workPlanned(), change);
+            }
+        }
     }
 
     private static List<String> ids(YardPage page) {

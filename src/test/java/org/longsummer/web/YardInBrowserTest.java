@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.microsoft.playwright.Download;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page.PdfOptions;
+import com.microsoft.playwright.assertions.LocatorAssertions;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
 import java.io.IOException;
@@ -102,6 +103,30 @@ class YardInBrowserTest {
             assertEquals(List.of(), visitor.broken());
             assertEquals(List.of(), visitor.tooSmallToPress());
             assertEquals(false, visitor.isWiderThanTheScreen());
+        }
+    }
+
+    /** As after a change of the method: a line says how far it is, and goes when it is over. */
+    @Test
+    void theYardSaysThatUnitsAreJudgedAgainAsLongAsTheyAre() {
+        demo();
+        server.store.rejudging().begin();
+        assertTrue(server.store.rejudging().step());
+        int percent = server.store.rejudging().progress().orElseThrow().percentDone();
+        try (Visitor visitor = Visitor.onPhone(server)) {
+            visitor.go("yard/");
+            assertThat(visitor.at("#judged-again")).containsText("judged again: " + percent + " % done");
+            visitor.picture("yard-judged-again");
+            assertEquals(List.of(), visitor.broken());
+            assertEquals(false, visitor.isWiderThanTheScreen());
+            while (server.store.rejudging().step()) {
+                continue;
+            }
+            assertThat(visitor.at("#judged-again")).isHidden(new LocatorAssertions.IsHiddenOptions().setTimeout(20_000));
+            visitor.go("yard/");
+            assertThat(visitor.at("#rows li").first()).isVisible();
+            assertThat(visitor.at("#judged-again")).isHidden();
+            assertEquals(List.of(), visitor.complaints);
         }
     }
 
