@@ -40,6 +40,9 @@ class DocumentationTest {
 
     private static final String SOURCES = Project.files(Path.of("src"), name -> name.endsWith(".java")).stream()
             .filter(path -> !path.endsWith("DocumentationTest.java")).map(Project::read).collect(Collectors.joining("\n"));
+    private static final Set<String> WORDS = Pattern.compile("\\w+").matcher(SOURCES).results().map(MatchResult::group).collect(Collectors.toSet());
+    private static final Set<String> DECLARED = Pattern.compile("\\b(?:class|record|enum|interface) (\\w+)").matcher(SOURCES).results()
+            .map(found -> found.group(1)).collect(Collectors.toSet());
     private static final List<String> CLASSES = Project.files(Path.of("src"), name -> name.endsWith(".java")).stream()
             .map(path -> path.toString().replace('\\', '/').replaceFirst("^.*org/longsummer/", "").replaceFirst("\\.java$", "").replace('/', '.')).toList();
 
@@ -106,13 +109,12 @@ class DocumentationTest {
     /** A class by its name or the end of its full name; a suffix of tests; a type within a class. */
     private static boolean isClass(String name) {
         return CLASSES.stream().anyMatch(known -> known.equals(name) || known.endsWith("." + name) || name.endsWith("Test") && known.endsWith(name))
-                || Pattern.compile("\\b(?:class|record|enum|interface) " + Pattern.quote(name) + "\\b").matcher(SOURCES).find();
+                || DECLARED.contains(name);
     }
 
     private static boolean isMember(String name) {
         int dot = name.lastIndexOf('.');
-        return dot > 0 && isClass(name.substring(0, dot))
-                && Pattern.compile("\\b" + Pattern.quote(name.substring(dot + 1)) + "\\b").matcher(SOURCES).find();
+        return dot > 0 && isClass(name.substring(0, dot)) && WORDS.contains(name.substring(dot + 1));
     }
 
     private static Set<String> unknownHeadings(Path page, String text) {
