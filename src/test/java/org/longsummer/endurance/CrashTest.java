@@ -24,6 +24,7 @@ import org.junit.jupiter.api.io.TempDir;
 class CrashTest {
     private static final int ROUNDS = Endurance.rounds(5, 200);
     private static final int WRITERS = 8;
+    private static final int LONGEST_IMPORT_MS = 60_000;
     private static final int VISITS_A_FILE = 120;
     private static final int UNITS_A_FILE = 12;
 
@@ -95,10 +96,20 @@ class CrashTest {
         }
         people.add(new Thread(() -> imports(server.caller(), "r" + round, going)));
         people.forEach(Thread::start);
+        if (round % 2 == 0) {
+            untilAFileIsIn(filesAcknowledged.size());
+        }
         ServerProcess.pause(milliseconds);
         server.kill();
         going.set(false);
         people.forEach(CrashTest::join);
+    }
+
+    /** So that on a slow machine, too, some files are in and some are cut off. */
+    private void untilAFileIsIn(int before) {
+        for (int waited = 0; filesAcknowledged.size() == before && waited < LONGEST_IMPORT_MS; waited += 20) {
+            ServerProcess.pause(20);
+        }
     }
 
     private void writes(Caller caller, String unit, String name, AtomicBoolean going) {
