@@ -166,9 +166,9 @@ public enum Fault {
         return hazard;
     }
 
-    /** Dirt gathers again where it gathered before. */
-    public boolean isDirt() {
-        return this == CONDENSER_COIL || this == EVAPORATOR_COIL || this == FILTER;
+    /** Whether it is there again after its work: dirt that gathers does, at its own rate. */
+    public boolean comesBack(double ratePerSeason) {
+        return ratePerSeason > 0 && (this == CONDENSER_COIL || this == EVAPORATOR_COIL || this == FILTER);
     }
 
     /** This fault as a hypothesis holds it. */

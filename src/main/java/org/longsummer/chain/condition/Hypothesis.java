@@ -1,6 +1,8 @@
 package org.longsummer.chain.condition;
 
 import java.util.Optional;
+import java.util.Set;
+import org.longsummer.chain.visit.Work;
 
 /**
  * One weighted state of a unit that its history leaves possible, after a visit.
@@ -30,6 +32,14 @@ public record Hypothesis(double weight, Optional<Fault> fault, double severity, 
     /** The same with another weight. */
     public Hypothesis weighing(double other) {
         return new Hypothesis(other, fault, severity, ratePerSeason);
+    }
+
+    /** The same once work was done, by what the history itself makes of work: dirt gathers again, anything else that was mended is gone. */
+    public Hypothesis after(Set<Work> done) {
+        if (fault.isEmpty() || !done.contains(fault.get().cure())) {
+            return this;
+        }
+        return fault.get().comesBack(ratePerSeason) ? new Hypothesis(weight, fault, 0, ratePerSeason) : sound(weight);
     }
 
     public boolean isSound() {

@@ -141,7 +141,7 @@ final class Lattice {
             Trajectory t = trajectories.get(i);
             if (t.fault != null && done.contains(t.fault.cure())) {
                 t.severity = 0;
-                if (t.rate == 0 || !t.fault.isDirt()) {
+                if (!t.fault.comesBack(t.rate)) {
                     trajectories.set(i, new Trajectory(null, 0, t.onset, 0, t.carried, t.mean).scatteringLike(t));
                 }
             }

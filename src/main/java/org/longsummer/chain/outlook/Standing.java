@@ -6,12 +6,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.longsummer.chain.condition.Condition;
 import org.longsummer.chain.condition.Fault;
 import org.longsummer.chain.condition.Growth;
 import org.longsummer.chain.condition.Hypothesis;
 import org.longsummer.chain.condition.Verdict;
 import org.longsummer.chain.season.SeasonClock;
+import org.longsummer.chain.visit.Work;
 
 /**
  * What is known of a unit on a day.
@@ -35,16 +37,32 @@ public record Standing(LocalDate on, List<Hypothesis> hypotheses, int judgedVisi
     }
 
     /**
-     * What is known after a verdict.
+     * What is known after a verdict, before the work of its visit.
      *
      * @param judgedVisits how many of the unit's visits could be judged, this one included
      * @param installedOn day of the machine's installation, where known
      */
     public static Standing after(Verdict verdict, int judgedVisits, Optional<LocalDate> installedOn) {
+        return of(verdict, verdict.hypotheses(), judgedVisits, installedOn);
+    }
+
+    /**
+     * The same once the visit's own work is done. Nobody has read the unit since, so the work is taken to have done what it can, as the
+     * history takes it; a compressor that stood still counts as standing until it was seen to run.
+     */
+    public static Standing afterItsWork(Verdict verdict, int judgedVisits, Optional<LocalDate> installedOn) {
+        Set<Work> done = verdict.visit().workDone();
+        if (done.contains(Work.UNIT_REPLACED)) {
+            return new Standing(verdict.visit().localDay(), List.of(), 0, OptionalDouble.of(0), false);
+        }
+        return of(verdict, verdict.hypotheses().stream().map(hypothesis -> hypothesis.after(done)).toList(), judgedVisits, installedOn);
+    }
+
+    private static Standing of(Verdict verdict, List<Hypothesis> hypotheses, int judgedVisits, Optional<LocalDate> installedOn) {
         LocalDate on = verdict.visit().localDay();
         OptionalDouble age = installedOn.isPresent() ? OptionalDouble.of(ChronoUnit.DAYS.between(installedOn.get(), on) / 365.25)
                 : OptionalDouble.empty();
-        return new Standing(on, verdict.hypotheses(), judgedVisits, age, verdict.condition() == Condition.NOT_COOLING);
+        return new Standing(on, hypotheses, judgedVisits, age, verdict.condition() == Condition.NOT_COOLING);
     }
 
     /**

@@ -107,7 +107,7 @@ final class States {
 
     /** Dirt comes back at its own rate. */
     private static boolean regrows(Hypothesis state) {
-        return state.ratePerSeason() > 0 && state.fault().isPresent() && state.fault().get().isDirt();
+        return state.fault().isPresent() && state.fault().get().comesBack(state.ratePerSeason());
     }
 
     private static List<Hypothesis> merged(List<Hypothesis> hypotheses) {
