@@ -1,9 +1,8 @@
 package org.longsummer.store;
 
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.locks.LockSupport;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.longsummer.chain.Method;
@@ -19,20 +18,18 @@ public final class Rejudging implements AutoCloseable {
     private static final String LEFT = "(judged_by < :method or judged_by > :method)";
     /** So few that nobody who saves a visit meanwhile waits long. */
     private static final int UNITS_AT_ONCE = 20;
-    private static final long LOOKING_EVERY = TimeUnit.SECONDS.toNanos(1);
-    private static final long AFTER_TROUBLE = TimeUnit.MINUTES.toNanos(1);
+    /** As long as it worked it leaves the record to others. */
+    private static final BackgroundWork.Pace PACE = new BackgroundWork.Pace(worked -> worked, Duration.ofSeconds(1), Duration.ofMinutes(1));
 
     private final Jdbi reader;
     private final Jdbi writer;
     private final LearnedLevels learned;
-    private final Thread thread = new Thread(this::goOn, "judging again");
-    private volatile boolean closing;
+    private final BackgroundWork work = new BackgroundWork("judging again", this::step, PACE);
 
     Rejudging(Jdbi reader, Jdbi writer, LearnedLevels learned) {
         this.reader = reader;
         this.writer = writer;
         this.learned = learned;
-        thread.setDaemon(true);
     }
 
     /**
@@ -73,25 +70,8 @@ public final class Rejudging implements AutoCloseable {
 
     /** From now on, until this is closed, whatever is to be judged again is. */
     public Rejudging start() {
-        thread.start();
+        work.start();
         return this;
-    }
-
-    private void goOn() {
-        while (!closing) {
-            long began = System.nanoTime();
-            long pause;
-            try {
-                // As long as it worked it leaves the record to others.
-                pause = step() ? System.nanoTime() - began : LOOKING_EVERY;
-            } catch (RuntimeException e) {
-                LOG.atError().addKeyValue("trouble", Trouble.in(e).map(Trouble::word).orElse("unknown")).setCause(e).log("judging again failed");
-                pause = AFTER_TROUBLE;
-            }
-            if (!closing) {
-                LockSupport.parkNanos(pause);
-            }
-        }
     }
 
     /**
@@ -121,12 +101,6 @@ public final class Rejudging implements AutoCloseable {
 
     @Override
     public void close() {
-        closing = true;
-        LockSupport.unpark(thread);
-        try {
-            thread.join(TimeUnit.SECONDS.toMillis(20));
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-        }
+        work.close();
     }
 }

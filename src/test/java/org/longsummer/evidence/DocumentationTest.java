@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -40,11 +41,12 @@ class DocumentationTest {
 
     private static final String SOURCES = Project.files(Path.of("src"), name -> name.endsWith(".java")).stream()
             .filter(path -> !path.endsWith("DocumentationTest.java")).map(Project::read).collect(Collectors.joining("\n"));
-    private static final Set<String> WORDS = Pattern.compile("\\w+").matcher(SOURCES).results().map(MatchResult::group).collect(Collectors.toSet());
-    private static final Set<String> DECLARED = Pattern.compile("\\b(?:class|record|enum|interface) (\\w+)").matcher(SOURCES).results()
-            .map(found -> found.group(1)).collect(Collectors.toSet());
     private static final List<String> CLASSES = Project.files(Path.of("src"), name -> name.endsWith(".java")).stream()
             .map(path -> path.toString().replace('\\', '/').replaceFirst("^.*org/longsummer/", "").replaceFirst("\\.java$", "").replace('/', '.')).toList();
+
+    private static final Set<String> IDENTIFIERS = Set.copyOf(Arrays.asList(SOURCES.split("\\W+")));
+    private static final Set<String> TYPES = Pattern.compile("\\b(?:class|record|enum|interface) (\\w+)").matcher(SOURCES).results()
+            .map(match -> match.group(1)).collect(Collectors.toUnmodifiableSet());
 
     /** Pages by path. */
     private static Map<Path, String> pages() {
@@ -109,12 +111,12 @@ class DocumentationTest {
     /** A class by its name or the end of its full name; a suffix of tests; a type within a class. */
     private static boolean isClass(String name) {
         return CLASSES.stream().anyMatch(known -> known.equals(name) || known.endsWith("." + name) || name.endsWith("Test") && known.endsWith(name))
-                || DECLARED.contains(name);
+                || TYPES.contains(name);
     }
 
     private static boolean isMember(String name) {
         int dot = name.lastIndexOf('.');
-        return dot > 0 && isClass(name.substring(0, dot)) && WORDS.contains(name.substring(dot + 1));
+        return dot > 0 && isClass(name.substring(0, dot)) && IDENTIFIERS.contains(name.substring(dot + 1));
     }
 
     private static Set<String> unknownHeadings(Path page, String text) {
