@@ -31,7 +31,7 @@ import org.longsummer.store.Session;
 /** Odd requests to every address there is: answered, or refused in words with what to do, never failed at; and the record stays whole. */
 class OddRequestsTest {
     private static final boolean LONG = Boolean.getBoolean("endurance");
-    private static final int REQUESTS = Integer.getInteger("endurance.requests", LONG ? 20_000 : 1_000);
+    private static final int REQUESTS = Integer.getInteger("endurance.requests", LONG ? 20_000 : 500);
     /** A password takes a good part of a second by design, and a few wrong ones shut the door. */
     private static final Set<String> OF_PASSWORDS = Set.of("/api/session", "/api/invitation", "/api/account/password", "/api/account/programs");
     private static final Duration PATIENCE = Duration.ofSeconds(60);
