@@ -43,6 +43,17 @@ public final class Acting {
         writer.setTransactionHandler(new Stamping(LocalTransactionHandler.binding()));
     }
 
+    /** Makes what follows in this transaction this thread's actor's. */
+    void stamp(Handle handle) {
+        Actor who = now();
+        handle.createUpdate("""
+                insert into acting (one, at_ms, who, person_id, way) values (1, :at, :who, :person, :way)
+                on conflict (one) do update set at_ms = excluded.at_ms, who = excluded.who, person_id = excluded.person_id,
+                way = excluded.way""")
+                .bind("at", atMilliseconds()).bind("who", who.name()).bind("person", who.personId()).bind("way", who.way())
+                .execute();
+    }
+
     private final class Stamping extends DelegatingTransactionHandler {
         private Stamping(TransactionHandler delegate) {
             super(delegate);
@@ -51,13 +62,7 @@ public final class Acting {
         @Override
         public void begin(Handle handle) {
             super.begin(handle);
-            Actor who = now();
-            handle.createUpdate("""
-                    insert into acting (one, at_ms, who, person_id, way) values (1, :at, :who, :person, :way)
-                    on conflict (one) do update set at_ms = excluded.at_ms, who = excluded.who, person_id = excluded.person_id,
-                    way = excluded.way""")
-                    .bind("at", atMilliseconds()).bind("who", who.name()).bind("person", who.personId()).bind("way", who.way())
-                    .execute();
+            stamp(handle);
         }
 
         @Override

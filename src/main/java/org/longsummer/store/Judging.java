@@ -33,13 +33,15 @@ public final class Judging {
 
     private final Jdbi reader;
     private final Jdbi writer;
+    private final VisitSaving saving;
     private final LearnedLevels learned;
     private final Clock clock;
     private final LookingAhead ahead;
 
-    Judging(Jdbi reader, Jdbi writer, LearnedLevels learned, LookingAhead ahead, Clock clock) {
+    Judging(Jdbi reader, Jdbi writer, GroupCommit commits, LearnedLevels learned, LookingAhead ahead, Clock clock) {
         this.reader = reader;
         this.writer = writer;
+        this.saving = new VisitSaving(reader, commits, learned, this);
         this.learned = learned;
         this.ahead = ahead;
         this.clock = clock;
@@ -47,15 +49,7 @@ public final class Judging {
 
     /** Saves a visit or a correction. Once this returns {@link Saving.Stored}, it is on disk. */
     public Saving save(Entry entry) {
-        Entry exact = entry.toMilliseconds();
-        return writer.inTransaction(handle -> obstacle(handle, exact).orElseGet(() -> {
-            LearnedLevels.Closed closed = closed(handle);
-            Visits.append(handle, List.of(exact), receipt(closed));
-            exact.correction().ifPresent(correction -> Photos.follow(handle, correction.correctsId(), exact.visit().id()));
-            List<Verdict> verdicts = judge(handle, Units.find(handle, exact.visit().unitId()).orElseThrow(),
-                    closed.closings(), visit -> visit.id().equals(exact.visit().id()));
-            return new Saving.Stored(verdictOf(verdicts, exact.visit().id()).orElseThrow());
-        }));
+        return saving.save(entry);
     }
 
     /** Marks a visit as no longer counting. */
@@ -83,7 +77,8 @@ public final class Judging {
     }
 
     void judgeAgain(Handle handle, String unitId) {
-        Units.find(handle, unitId).ifPresent(unit -> judge(handle, unit, closed(handle).closings(), visit -> false));
+        Units.find(handle, unitId).ifPresent(unit -> judged(handle, unit, Visits.current(handle, unitId), closed(handle).closings(), visit -> false)
+                .write(handle));
     }
 
     /** Withdraws a visit and stores it, as typed, on the unit whose it was. */
@@ -110,7 +105,7 @@ public final class Judging {
      * @return how many units it was worked out for; 0 when none was left
      */
     public int adviseAgain() {
-        LocalDate before = LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC).minusDays(DAYS_ADVICE_HOLDS);
+        LocalDate before = today().minusDays(DAYS_ADVICE_HOLDS);
         if (reader.withHandle(handle -> LookingAhead.overtaken(handle, before, 1)).isEmpty()) {
             // nobody who writes is kept waiting for a look at nothing
             return 0;
@@ -118,7 +113,7 @@ public final class Judging {
         return writer.inTransaction(handle -> {
             List<String> unitIds = LookingAhead.overtaken(handle, before, ADVISED_AT_ONCE);
             List<FleetUnit> units = Units.among(handle, unitIds);
-            ahead.advise(handle, units, FleetJudging.judged(units, Visits.currentByUnit(handle, unitIds), known(handle).closings()));
+            AdviceColumns.write(handle, ahead.advised(handle, units, FleetJudging.judged(units, Visits.currentByUnit(handle, unitIds), known(handle).closings())));
             return units.size();
         });
     }
@@ -208,19 +203,26 @@ public final class Judging {
 
     /** What was learned until yesterday; closes what is still open. */
     LearnedLevels.Closed closed(Handle handle) {
-        LocalDate today = LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC);
         LearnedLevels.Closed known = known(handle);
-        if (known.through().filter(through -> !through.isBefore(today.minusDays(1))).isPresent()) {
+        if (isClosedUntilYesterday(known)) {
             return known;
         }
-        LearnedLevels.Closed closed = OpenDays.closeBefore(handle, today, LearnedLevels.read(handle));
+        LearnedLevels.Closed closed = OpenDays.closeBefore(handle, today(), LearnedLevels.read(handle));
         learned.publishAfterCommit(handle, closed);
         return closed;
     }
 
+    boolean isClosedUntilYesterday(LearnedLevels.Closed known) {
+        return known.through().filter(through -> !through.isBefore(today().minusDays(1))).isPresent();
+    }
+
+    private LocalDate today() {
+        return LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC);
+    }
+
     /** What was closed, without days that are yet to come: they were closed while the clock was ahead. */
     LearnedLevels.Closed known(Handle handle) {
-        LocalDate today = LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC);
+        LocalDate today = today();
         LearnedLevels.Closed known = learned.known(handle);
         if (known.through().filter(through -> through.isAfter(today)).isEmpty()) {
             return known;
@@ -230,35 +232,17 @@ public final class Judging {
         return reopened;
     }
 
-    /** Judges a unit by what counts now and writes its verdicts, its standing and what is worth doing. */
-    private List<Verdict> judge(Handle handle, FleetUnit unit, Closings closings, Predicate<Visit> explained) {
-        List<Verdict> verdicts = Assessment.explaining(unit.unit(), Visits.current(handle, unit.id()), closings, explained);
-        Map<String, List<Verdict>> ofUnit = Map.of(unit.id(), verdicts);
-        Verdicts.replace(handle, ofUnit);
-        Standings.judge(handle, ofUnit);
-        ahead.advise(handle, List.of(unit), ofUnit);
-        return verdicts;
+    private Closings learnedAnew(Handle handle) {
+        LocalDate today = today();
+        LearnedLevels.Closed begun = LearnedLevels.beginGeneration(handle, known(handle).generation() + 1);
+        LearnedLevels.Closed closed = OpenDays.closeBefore(handle, today, begun);
+        learned.publishAfterCommit(handle, closed);
+        return closed.closings();
     }
 
-    private static Optional<Saving> obstacle(Handle handle, Entry entry) {
-        Optional<RecordedVisit> sameId = Visits.find(handle, entry.visit().id());
-        if (sameId.isPresent()) {
-            return Optional.of(sameId.get().entry().hasSameContentAs(entry) ? new Saving.AlreadyStored(sameId.get())
-                    : new Saving.IdTaken(sameId.get()));
-        }
-        if (Units.find(handle, entry.visit().unitId()).isEmpty()) {
-            return Optional.of(new Saving.UnknownUnit(entry.visit().unitId()));
-        }
-        return entry.correction().flatMap(correction -> obstacle(handle, entry, correction.correctsId()));
-    }
-
-    private static Optional<Saving> obstacle(Handle handle, Entry entry, String correctsId) {
-        Optional<RecordedVisit> corrected = Visits.find(handle, correctsId)
-                .filter(stored -> stored.visit().unitId().equals(entry.visit().unitId()));
-        if (corrected.isEmpty()) {
-            return Optional.of(new Saving.UnknownVisit(correctsId));
-        }
-        return corrected.get().counts() ? Optional.empty() : Optional.of(new Saving.NoLongerCounts(corrected.get()));
+    JudgedUnit judged(Handle handle, FleetUnit unit, List<Visit> visits, Closings closings, Predicate<Visit> explained) {
+        List<Verdict> verdicts = Assessment.explaining(unit.unit(), visits, closings, explained);
+        return new JudgedUnit(unit, verdicts, ahead.advised(handle, List.of(unit), Map.of(unit.id(), verdicts)).get(unit.id()));
     }
 
     private static Optional<Verdict> verdictOf(List<Verdict> verdicts, String visitId) {

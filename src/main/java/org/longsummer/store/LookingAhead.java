@@ -79,8 +79,8 @@ public final class LookingAhead {
         return faults.computeIfAbsent(altitude, TypicalWeather::faultModel);
     }
 
-    /** Works out the advice for units whose visits were just judged, and writes it into their standing. */
-    void advise(Handle handle, Collection<FleetUnit> units, Map<String, List<Verdict>> verdicts) {
+    /** Works out the advice for units whose visits were just judged, by unit. */
+    Map<String, Advised> advised(Handle handle, Collection<FleetUnit> units, Map<String, List<Verdict>> verdicts) {
         LocalDate today = LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC);
         PriceTable prices = PriceTable.read(handle);
         Map<String, Quotes.InHand> quotes = Quotes.of(handle, units.stream().map(FleetUnit::id).toList());
@@ -90,7 +90,7 @@ public final class LookingAhead {
             UnitAhead ahead = of(unit, ofUnit, today, prices.of(unit), Optional.ofNullable(quotes.get(unit.id())), handle, false);
             advised.put(unit.id(), Advised.of(ahead.advice(), limitOn(ahead, ofUnit), today));
         }
-        AdviceColumns.write(handle, advised);
+        return advised;
     }
 
     /** Of units that drift or worse; what lies ahead of a steady one rests on what may yet begin. */

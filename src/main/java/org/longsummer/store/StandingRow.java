@@ -21,13 +21,16 @@ final class StandingRow {
             s.last_visit_at_ms, s.last_to_retake, s.visit_count, s.next_due_on, s.next_due_reason, s.season_due_on, s.filter_due_on, \
             s.warranty_until, s.planned_for,""" + " " + AdviceColumns.COLUMNS;
     static final int NEVER_JUDGED = 1;
-    static final String UPDATE_JUDGED = """
+    private static final String JUDGED = """
             update standing set state = :state, state_rank = :rank, condition = :condition, likeliest_fault = :likeliest,
             p_likeliest_fault = :p_likeliest, p_steady = :p_steady, p_impact = :p_impact, since = :since,
             judged_visit_id = :judged_id, judged_at_ms = :judged_at, last_visit_id = :last_id, last_visit_at_ms = :last_at,
             last_to_retake = :retake, visit_count = :count, next_due_on = :due_on, next_due_reason = :due_reason, judged_by = :method,
-            pressing = :pressing, dearest = :pressing_too / 1000.0 - coalesce(advice_waiting_minor, 0), last_seen_ms = :last_seen,
-            season_due_on = :season_due, filter_due_on = :filter_due where unit_id = :unit""";
+            pressing = :pressing, last_seen_ms = :last_seen, season_due_on = :season_due, filter_due_on = :filter_due""";
+    private static final String THIS_UNIT = " where unit_id = :unit";
+    static final String UPDATE_JUDGED = JUDGED + ", dearest = :pressing_too / 1000.0 - coalesce(advice_waiting_minor, 0)" + THIS_UNIT;
+    /** With the advice, in one statement, since every one that orders the yard anew rewrites its indexes. */
+    static final String UPDATE_JUDGED_AND_ADVISED = JUDGED + ", " + AdviceColumns.SET + ", dearest = :pressing_too / 1000.0 - :waiting_too" + THIS_UNIT;
 
     private StandingRow() {}
 

@@ -152,4 +152,13 @@ public final class Standings {
             rows.execute();
         }
     }
+
+    /** Writes what the visits of a unit say, with its advice. */
+    static void judge(Handle handle, JudgedUnit judged) {
+        try (StatementRows rows = new StatementRows(handle, StandingRow.UPDATE_JUDGED_AND_ADVISED)) {
+            StandingRow.bindJudged(rows, judged.unit().id(), judged.verdicts());
+            AdviceColumns.bind(rows, judged.advised()).add();
+            rows.execute();
+        }
+    }
 }

@@ -36,6 +36,7 @@ public final class Store implements AutoCloseable {
     private final Standings standings;
     private final LearnedLevels closings;
     private final LookingAhead ahead;
+    private final GroupCommit commits;
     private final Judging judging;
     private final Demo demo;
     private final Fleet fleet;
@@ -79,15 +80,16 @@ public final class Store implements AutoCloseable {
         standings = new Standings(reader, answers);
         closings = new LearnedLevels(reader);
         ahead = new LookingAhead(reader, clock);
-        judging = new Judging(reader, writer, closings, ahead, clock);
+        acting = new Acting(clock);
+        acting.stamp(writer);
+        commits = new GroupCommit(writer, acting);
+        judging = new Judging(reader, writer, commits, closings, ahead, clock);
         demo = new Demo(reader, writer, closings);
         fleet = new Fleet(writer, judging, clock);
         changes = new UnitChanges(reader);
         photos = new Photos(reader, writer, clock);
         technicians = new Technicians(reader, writer);
         business = new TheBusiness(reader, writer);
-        acting = new Acting(clock);
-        acting.stamp(writer);
         journal = new Journal(reader, writer);
         people = new People(reader, writer, clock);
         sessions = new Sessions(reader, writer, clock, uses);
@@ -180,7 +182,7 @@ public final class Store implements AutoCloseable {
         return business;
     }
 
-    /** The clock that stamps receipts and tells which days are over. */
+    /** Stamps receipts and tells which days are over. */
     public Clock clock() {
         return clock;
     }
@@ -265,6 +267,7 @@ public final class Store implements AutoCloseable {
 
     @Override
     public void close() {
+        commits.close();
         uses.close();
         watchers.close();
         readers.close();
