@@ -90,7 +90,7 @@ final class TakingIn {
         }
         brought.visits().backTo(given);
         return run(intake -> {
-            describe(intake, brought, rest);
+            describe(intake, brought, rest, done);
             for (int row = 0; row < given; row++) {
                 intake.visit(brought.visits().entry(row));
                 done.accept("visits stored", 1);
@@ -111,9 +111,12 @@ final class TakingIn {
         }
     }
 
-    private static void describe(Intake intake, Brought brought, Consumer<Intake> rest) {
+    private static void describe(Intake intake, Brought brought, Consumer<Intake> rest, ObjIntConsumer<String> done) {
         brought.depots().forEach(intake::depot);
-        brought.units().values().forEach(intake::unit);
+        brought.units().values().forEach(unit -> {
+            intake.unit(unit);
+            done.accept("units stored", 1);
+        });
         rest.accept(intake);
     }
 
@@ -127,7 +130,7 @@ final class TakingIn {
         }
         Set<String> others = gathered.basis().unitsSince(handle);
         Intake intake = new Intake(handle, judging.receipt(known));
-        describe(intake, brought, rest);
+        describe(intake, brought, rest, done);
         intake.visits(gathered, done);
         LearnedLevels.Closed closed = gathered.learnsAnew() ? learnedAhead(handle, known, ahead) : known;
         Set<String> written = ahead.write(handle, others);

@@ -56,7 +56,7 @@ public final class AgainstSqlite {
         sqlite.add(spent("sqlite3", directory.resolve("bare.sqlite").toString(), ".mode csv", ".import " + visitsFile() + " visits"));
         assess.add(spent(longsummer("-Xmx512m", "-XX:+UseParallelGC", "assess", "--units", unitsFile(), "--visits", visitsFile(), "--out",
                 directory.resolve("verdicts.csv").toString())));
-        take.add(spent(longsummer("-Xmx1g", "-XX:+UseParallelGC", "import", "--units", unitsFile(), "--visits", visitsFile(), "--data",
+        take.add(spent(longsummer("-Xmx512m", "-XX:+UseParallelGC", "import", "--units", unitsFile(), "--visits", visitsFile(), "--data",
                 directory.resolve("record").toString())));
         Files.delete(directory.resolve("bare.sqlite"));
         delete(directory.resolve("record"));
@@ -124,7 +124,7 @@ public final class AgainstSqlite {
         return sorted[sorted.length / 2];
     }
 
-    private static void delete(Path directory) throws IOException {
+    static void delete(Path directory) throws IOException {
         try (Stream<Path> all = Files.walk(directory)) {
             for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {
                 Files.delete(path);

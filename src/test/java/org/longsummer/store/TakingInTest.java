@@ -96,7 +96,7 @@ class TakingInTest {
             assertEquals(1329, bring(ahead, entries, TakingInTest::nothing).visitsStored());
             bringRowByRow(rows, entries);
         }
-        assertEquals(Map.of("visits learned from", 1329, "visits judged", 1329, "visits stored", 1329, "verdicts stored", 1329), steps);
+        assertEquals(Map.of("units stored", 80, "visits learned from", 1329, "visits judged", 1329, "visits stored", 1329, "verdicts stored", 1329), steps);
         assertSame(data("ahead"), data("rows"));
         assertTrue(rows(data("ahead"), "closing", "day").size() > 300, "days were closed");
     }
