@@ -25,7 +25,7 @@ import org.longsummer.chain.visit.Visit;
  * reading may be done by many.
  */
 public final class PackedVisits implements Closeable {
-    private static final int SEGMENT = 1 << 26;
+    private static final int SEGMENT = 1 << 24;
 
     private final Path file;
     private final FileChannel channel;
@@ -97,8 +97,14 @@ public final class PackedVisits implements Closeable {
         if (atLeast > SEGMENT) {
             throw new IllegalArgumentException("a visit of " + atLeast + " bytes is longer than any that a file can hold");
         }
+        long start = (long) segments.size() * SEGMENT;
         try {
-            return channel.map(FileChannel.MapMode.READ_WRITE, (long) segments.size() * SEGMENT, SEGMENT);
+            // a full disk fails here, and not in the middle of a mapped page
+            ByteBuffer zeros = ByteBuffer.allocate(SEGMENT);
+            while (zeros.hasRemaining()) {
+                channel.write(zeros, start + zeros.position());
+            }
+            return channel.map(FileChannel.MapMode.READ_WRITE, start, SEGMENT);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
