@@ -17,18 +17,22 @@ import org.jdbi.v3.core.statement.Query;
  */
 final class BlockCounts {
     private static final int MOST_QUESTIONS = 200;
-    /** Blocks that are counted each by itself; where more were written, all are counted at once. */
-    private static final int FEW_BLOCKS = 8;
+    /** Where more than this share of the blocks were written, all are counted at once. */
+    private static final double MANY = 0.5;
     private static final int ROWS_SHIFT = 10;
 
-    private final Map<Object, Map<Long, Block>> kept = new LinkedHashMap<>(16, 0.75f, true) {
+    private final Map<Object, Kept> kept = new LinkedHashMap<>(16, 0.75f, true) {
         private static final long serialVersionUID = 1;
 
         @Override
-        protected boolean removeEldestEntry(Map.Entry<Object, Map<Long, Block>> eldest) {
+        protected boolean removeEldestEntry(Map.Entry<Object, Kept> eldest) {
             return size() > MOST_QUESTIONS;
         }
     };
+
+    private static final class Kept {
+        private Map<Long, Block> blocks = Map.of();
+    }
 
     /** What a block's rows came to when it had been written so often. */
     private record Block(long written, int[] numbers) {}
@@ -49,34 +53,34 @@ final class BlockCounts {
      * @param key equal to another one only when it asks the same
      */
     int[] of(Handle handle, Object key, Question question) {
-        Map<Long, Block> before = remembered(key);
+        Kept known;
+        synchronized (kept) {
+            known = kept.computeIfAbsent(key, unknown -> new Kept());
+        }
+        // whoever asks the same meanwhile finds these blocks counted
+        synchronized (known) {
+            known.blocks = upToDate(handle, question, known.blocks);
+            return sums(question.count, known.blocks);
+        }
+    }
+
+    private static Map<Long, Block> upToDate(Handle handle, Question question, Map<Long, Block> before) {
         Map<Long, Long> written = written(handle);
-        Map<Long, Block> now = new HashMap<>();
-        written.forEach((block, times) -> {
-            Block known = before.get(block);
-            if (known != null && known.written == times) {
-                now.put(block, known);
-            }
-        });
-        List<Long> open = written.keySet().stream().filter(block -> !now.containsKey(block)).toList();
+        Map<Long, Block> now = new HashMap<>(before);
+        now.keySet().retainAll(written.keySet());
+        List<Long> open = written.keySet().stream().filter(block -> !before.containsKey(block) || before.get(block).written != written.get(block)).toList();
+        if (open.isEmpty()) {
+            return now;
+        }
         Map<Long, int[]> counted = new HashMap<>();
-        if (open.size() > FEW_BLOCKS) {
+        if (question.narrowing.isOfFewRows() || open.size() > MANY * written.size()) {
             counted.putAll(count(handle, question, question.narrowing.indexForBlocks(), ""));
         } else {
             open.forEach(block -> counted.putAll(count(handle, question, "not indexed", " and s.rowid between %d and %d"
                     .formatted(block << ROWS_SHIFT, (block + 1 << ROWS_SHIFT) - 1))));
         }
         open.forEach(block -> now.put(block, new Block(written.get(block), counted.getOrDefault(block, new int[question.count]))));
-        synchronized (kept) {
-            kept.put(key, now);
-        }
-        return sums(question.count, now);
-    }
-
-    private Map<Long, Block> remembered(Object key) {
-        synchronized (kept) {
-            return kept.getOrDefault(key, Map.of());
-        }
+        return now;
     }
 
     private static int[] sums(int count, Map<Long, Block> blocks) {

@@ -3,6 +3,7 @@ package org.longsummer.store;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.Semaphore;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.longsummer.chain.learning.Closings;
@@ -17,6 +18,8 @@ final class VisitSaving {
     private final GroupCommit commits;
     private final LearnedLevels learned;
     private final Judging judging;
+    /** One processor is left to whoever does something else, such as to look or to bring a file. */
+    private final Semaphore judges = new Semaphore(Math.max(1, Runtime.getRuntime().availableProcessors() - 1), true);
 
     VisitSaving(Jdbi reader, GroupCommit commits, LearnedLevels learned, Judging judging) {
         this.reader = reader;
@@ -31,7 +34,7 @@ final class VisitSaving {
         if (!judging.isInStep(learned.known())) {
             judging.learnedUntilYesterday();
         }
-        Ready ready = reader.inTransaction(handle -> ready(handle, exact));
+        Ready ready = judgedAhead(exact);
         return ready.obstacle().orElseGet(() -> commits.write(handle -> {
             if (holds(handle, exact, ready)) {
                 return write(handle, exact, ready);
@@ -40,6 +43,15 @@ final class VisitSaving {
             Ready again = ready(handle, exact);
             return again.obstacle().orElseGet(() -> write(handle, exact, again));
         }));
+    }
+
+    private Ready judgedAhead(Entry entry) {
+        judges.acquireUninterruptibly();
+        try {
+            return reader.inTransaction(handle -> ready(handle, entry));
+        } finally {
+            judges.release();
+        }
     }
 
     private boolean holds(Handle handle, Entry entry, Ready ready) {

@@ -127,6 +127,11 @@ final class YardNarrowing {
         return atOneDepot ? "indexed by standing_by_depot" : inService ? "not indexed" : "indexed by standing_by_dearest";
     }
 
+    /** Of units out of service, which an index has side by side, so that it is quicker than the block that one lies in. */
+    boolean isOfFewRows() {
+        return !inService;
+    }
+
     /** It looks into texts that no index holds. */
     boolean isSearch() {
         return search;
