@@ -27,7 +27,7 @@ final class PrintedProgress implements Progress {
         long now = System.nanoTime();
         if (now - lastSaid > EVERY) {
             lastSaid = now;
-            out.println(steps + " " + what);
+            out.println(what + ": " + steps);
         }
     }
 }
