@@ -5,10 +5,12 @@ import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import org.longsummer.chain.condition.Verdict;
 import org.longsummer.chain.outlook.FaultModel;
 import org.longsummer.chain.outlook.LifeCurve;
 import org.longsummer.chain.outlook.Outlook;
+import org.longsummer.chain.outlook.OutlookWording;
 import org.longsummer.chain.outlook.Outlooker;
 import org.longsummer.chain.outlook.Standing;
 import org.longsummer.chain.outlook.TypicalWeather;
@@ -34,10 +36,12 @@ public final class UnitAhead {
     private final Assumed assumed;
     private final Weigher weigher;
     private final Circumstances circumstances;
+    private final boolean workUnread;
 
-    private UnitAhead(Unit unit, Standing seen, LocalDate today, Assumed assumed) {
+    private UnitAhead(Unit unit, Standing seen, boolean workUnread, LocalDate today, Assumed assumed) {
         FaultModel faults = assumed.faults;
         this.seen = seen;
+        this.workUnread = workUnread;
         this.standing = seen.later(today, assumed.clock, faults);
         this.life = assumed.life;
         this.assumed = assumed;
@@ -67,7 +71,8 @@ public final class UnitAhead {
      * @param today the day on which one looks ahead
      */
     public static UnitAhead of(Unit unit, List<Verdict> verdicts, LocalDate today, Assumed assumed) {
-        return new UnitAhead(unit, standing(unit, verdicts, today), today, assumed);
+        boolean workUnread = !verdicts.isEmpty() && !verdicts.get(verdicts.size() - 1).visit().workDone().isEmpty();
+        return new UnitAhead(unit, standing(unit, verdicts, today), workUnread, today, assumed);
     }
 
     private static Standing standing(Unit unit, List<Verdict> verdicts, LocalDate today) {
@@ -82,10 +87,10 @@ public final class UnitAhead {
         }
         Verdict last = verdicts.get(verdicts.size() - 1);
         machine = machine.at(last);
-        return Standing.after(last, machine.judgedVisits(), machine.installedOn());
+        return Standing.afterItsWork(last, machine.judgedVisits(), machine.installedOn());
     }
 
-    /** What was known after the last visit. */
+    /** What was known after the last visit and its work. */
     public Standing seen() {
         return seen;
     }
@@ -101,6 +106,11 @@ public final class UnitAhead {
 
     public PriceList prices() {
         return weigher.prices();
+    }
+
+    /** When it falls below what an owner can accept, in words; work that no reading has followed is said to be taken at its word. */
+    public String limitInWords(Function<LocalDate, String> date) {
+        return (workUnread ? OutlookWording.workTaken(seen.on(), date) + " " : "") + OutlookWording.limit(outlook(), date);
     }
 
     public Outlook outlook() {

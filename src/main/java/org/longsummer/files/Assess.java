@@ -6,16 +6,18 @@ import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.util.HashMap;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import org.longsummer.chain.FleetProspects;
 import org.longsummer.chain.learning.Closings;
 import org.longsummer.chain.outlook.LifeCurve;
 import org.longsummer.chain.visit.Unit;
 import org.longsummer.chain.weighing.PriceList;
+import org.longsummer.store.FleetUnit;
+import org.longsummer.store.PackedFleet;
+import org.longsummer.store.PackedVisits;
 
 /** Files in, verdicts out, without a store. */
 public final class Assess {
@@ -37,29 +39,28 @@ public final class Assess {
 
     static void run(Path unitsFile, Path visitsFile, Optional<Path> pricesFile, Path out, int workers, Findings findings, Progress progress)
             throws FileRefused, IOException {
-        TreeMap<String, Unit> fleet = new TreeMap<>();
-        UnitsFile.read(unitsFile, id -> Optional.empty(), findings).forEach((id, unit) -> fleet.put(id, unit.unit()));
+        Map<String, FleetUnit> fleet = UnitsFile.read(unitsFile, id -> Optional.empty(), findings);
         boolean unitsAreSound = findings.count() == 0;
-        Map<String, Integer> numbers = new HashMap<>();
-        fleet.keySet().forEach(id -> numbers.put(id, numbers.size()));
         try (PackedVisits visits = new PackedVisits()) {
-            VisitsFile.read(visitsFile, id -> !unitsAreSound || numbers.containsKey(id), findings, visit -> {
-                visits.add(visit, numbers.getOrDefault(visit.unitId(), 0));
+            VisitsFile.read(visitsFile, id -> !unitsAreSound || fleet.containsKey(id), findings, visit -> {
+                visits.add(visit);
                 progress.step("visits read");
             });
             Optional<PriceList> prices = pricesFile.isPresent() ? Optional.of(PricesFile.read(pricesFile.get(), findings)) : Optional.empty();
             findings.refuseIfAny();
-            judge(List.copyOf(fleet.values()), visits, prices, out, workers, progress);
+            List<Unit> units = visits.unitIds().stream().map(id -> fleet.get(id).unit()).toList();
+            judge(units, visits, prices, out, workers, progress);
         }
     }
 
     private static void judge(List<Unit> units, PackedVisits visits, Optional<PriceList> prices, Path out, int workers,
             Progress progress) throws IOException {
-        try (FleetAssessment assessment = new FleetAssessment(units, visits, workers, progress)) {
-            Closings closings = assessment.learn();
+        ThreadLocal<FleetProspects> prospects = ThreadLocal.withInitial(() -> prospects(prices));
+        try (PackedFleet fleet = new PackedFleet(visits, units, workers, progress::steps)) {
+            Closings closings = fleet.learn(LocalDate.MAX);
             write(out, bytes -> {
                 bytes.write(VerdictRows.header(prices.isPresent()));
-                assessment.judge(closings, () -> prospects(prices), prices.isPresent(), bytes);
+                fleet.judge(closings, () -> new VerdictRows(prospects.get(), prices.isPresent()), bytes);
             });
         }
     }

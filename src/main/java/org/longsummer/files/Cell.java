@@ -18,6 +18,6 @@ final class Cell {
     }
 
     static String unescaped(String text) {
-        return ESCAPED.matcher(text).matches() ? text.substring(1) : text;
+        return text.isEmpty() || text.charAt(0) != '\'' ? text : ESCAPED.matcher(text).matches() ? text.substring(1) : text;
     }
 }

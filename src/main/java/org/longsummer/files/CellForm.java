@@ -24,6 +24,8 @@ record CellForm(boolean decimalComma, boolean dayFirst) {
     private static final Map<String, String> YES_NO = Map.of("y", "yes", "n", "no", "x", "yes", "\u2713", "yes");
     private static final Pattern PROTECTED = Pattern.compile("=\"([^\"]*)\"");
     private static final Pattern OUR_MOMENT = Pattern.compile("\\d{4}-\\d{2}-\\d{2}[T ]\\d{2}:\\d{2}(:\\d{2}(\\.\\d+)?)?(Z|[+-]\\d{2}:\\d{2}(:\\d{2})?)");
+    private static final Pattern JOINED = Pattern.compile("\\s*(,|;|/|&|\\band\\b)\\s*");
+    private static final Pattern BETWEEN_WORDS = Pattern.compile("(?<=[a-z])[ -]+(?=[a-z])");
     private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm:ssxxx", Locale.ROOT);
 
     /** What a spreadsheet keeps from being a number is written {@code ="00123"}. */
@@ -73,12 +75,26 @@ record CellForm(boolean decimalComma, boolean dayFirst) {
                 .or(() -> zone.map(place -> clock.atZone(place).toOffsetDateTime())).map(MOMENT::format);
     }
 
+    /** A word of letters and underlines is a choice as it stands, if any: most cells are, and a file may have millions. */
+    private static boolean isOneWord(String cell) {
+        for (int i = 0; i < cell.length(); i++) {
+            char c = cell.charAt(i);
+            if ((c < 'a' || c > 'z') && c != '_') {
+                return false;
+            }
+        }
+        return !cell.equals("and");
+    }
+
     private static String choice(String column, String cell) {
+        if (isOneWord(cell)) {
+            return cell;
+        }
         String word = cell.toLowerCase(Locale.ROOT);
         if (column.equals("work_done") || column.equals("works")) {
-            word = word.replaceAll("\\s*(,|;|/|&|\\band\\b)\\s*", "+");
+            word = JOINED.matcher(word).replaceAll("+");
         }
-        return word.replaceAll("(?<=[a-z])[ -]+(?=[a-z])", "_");
+        return BETWEEN_WORDS.matcher(word).replaceAll("_");
     }
 
     /** The day in words, so that nobody can mistake it. */

@@ -6,11 +6,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import org.longsummer.access.Reach;
+import org.longsummer.store.Brought;
 import org.longsummer.store.FleetUnit;
 import org.longsummer.store.Intake;
+import org.longsummer.store.PackedVisits;
 import org.longsummer.store.Store;
 
-/** Takes a fleet's files into a store: wholly or not at all. The files are read twice, first to find every problem. */
+/** Takes a fleet's files into a store: wholly or not at all. */
 public final class Import {
     static final String TAKEN = "another visit is stored under this id; give this one an id of its own, or correct the stored one on its unit's page";
 
@@ -48,21 +50,21 @@ public final class Import {
         boolean unitsAreSound = findings.count() == 0;
         Predicate<String> isKnown = id -> !unitsAreSound || units.containsKey(id) || seen(store, reach, id).isPresent();
         SmallFiles small = SmallFiles.read(store, reach, files, isKnown, savedBy, findings);
-        if (visitsFile.isPresent()) {
-            VisitsFile.read(visitsFile.get(), isKnown, findings, visit -> progress.step("visits read"));
-        }
-        findings.refuseIfAny();
-        Intake.Report report = store.judging().<IOException>takeIn(intake -> {
-            small.depots().forEach(intake::depot);
-            units.values().forEach(intake::unit);
-            small.prices().forEach(intake::price);
-            small.plans().forEach(intake::plan);
+        try (PackedVisits visits = new PackedVisits()) {
             if (visitsFile.isPresent()) {
-                store(visitsFile.get(), savedBy, intake, progress);
+                VisitsFile.readEntries(visitsFile.get(), isKnown, savedBy, findings, visit -> {
+                    visits.add(visit);
+                    progress.step("visits read");
+                });
             }
-        }, unitId -> progress.step("units judged"));
-        refuseTaken(report, visitsFile, findings);
-        return report;
+            findings.refuseIfAny();
+            Intake.Report report = store.judging().takeIn(new Brought(small.depots(), units, visits), intake -> {
+                small.prices().forEach(intake::price);
+                small.plans().forEach(intake::plan);
+            }, progress::steps);
+            refuseTaken(report, visitsFile, findings);
+            return report;
+        }
     }
 
     /** A unit that is there and that somebody may see. */
@@ -86,17 +88,6 @@ public final class Import {
     private static void refuseBeyond(Reach reach, Store store, Map<String, FleetUnit> units, Optional<Path> unitsFile, Findings findings) {
         String file = unitsFile.map(path -> String.valueOf(path.getFileName())).orElse("");
         units.values().forEach(unit -> beyond(reach, store, file, 0, unit).ifPresent(findings::add));
-    }
-
-    private static void store(Path visitsFile, String savedBy, Intake intake, Progress progress) throws IOException {
-        Findings second = new Findings();
-        VisitsFile.readEntries(visitsFile, id -> true, savedBy, second, entry -> {
-            intake.visit(entry);
-            progress.step("visits stored");
-        });
-        if (second.count() > 0) {
-            throw new IOException(visitsFile + " was changed while it was read");
-        }
     }
 
     private static void refuseTaken(Intake.Report report, Optional<Path> visitsFile, Findings findings) throws FileRefused {

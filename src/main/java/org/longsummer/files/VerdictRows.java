@@ -9,18 +9,22 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.longsummer.chain.FleetProspects;
 import org.longsummer.chain.Prospect;
+import org.longsummer.chain.UnitProspects;
 import org.longsummer.chain.condition.Condition;
 import org.longsummer.chain.condition.Verdict;
 import org.longsummer.chain.departure.ExpectedAmps;
 import org.longsummer.chain.departure.ExpectedSplit;
 import org.longsummer.chain.outlook.Outlook;
+import org.longsummer.chain.visit.Unit;
 import org.longsummer.chain.visit.Visit;
 import org.longsummer.chain.weighing.Advice;
 import org.longsummer.quantity.Decimal;
+import org.longsummer.store.PackedFleet;
 
 /** Rows of a {@code verdicts.csv}, as bytes of UTF-8. */
-final class VerdictRows {
+final class VerdictRows implements PackedFleet.Written {
     static final List<String> COLUMNS = List.of("visit_id", "unit_id", "visited_at", "flag", "condition", "p_steady",
             "p_condenser_fouling", "p_evaporator_fouling", "p_refrigerant_loss", "p_compressor_wear", "p_capacitor_weak",
             "p_air_recirculation", "p_other", "p_impact", "expected_split_f", "expected_split_u_f", "expected_amps", "expected_amps_u",
@@ -34,22 +38,31 @@ final class VerdictRows {
 
     private final StringWriter text = new StringWriter(1 << 16);
     private final CsvWriter writer = CsvWriter.builder().lineDelimiter(LineDelimiter.LF).bufferSize(0).build(text);
+    private final FleetProspects fleet;
     private final boolean withAdvice;
 
-    /** @param withAdvice what is worth doing has columns too */
-    VerdictRows(boolean withAdvice) {
+    /**
+     * @param fleet tells what lies ahead
+     * @param withAdvice what is worth doing has columns too
+     */
+    VerdictRows(FleetProspects fleet, boolean withAdvice) {
+        this.fleet = fleet;
         this.withAdvice = withAdvice;
     }
 
     static byte[] header(boolean withAdvice) {
-        VerdictRows rows = new VerdictRows(withAdvice);
         List<String> names = new ArrayList<>(COLUMNS);
         names.addAll(withAdvice ? ADVICE_COLUMNS : List.of());
-        rows.writer.writeRecord(names);
-        return rows.bytes();
+        return (String.join(",", names) + "\n").getBytes(StandardCharsets.UTF_8);
     }
 
-    void add(Prospect prospect) {
+    @Override
+    public void unit(Unit unit, List<Verdict> verdicts) {
+        UnitProspects prospects = fleet.of(unit);
+        verdicts.forEach(verdict -> add(prospects.after(verdict)));
+    }
+
+    private void add(Prospect prospect) {
         List<String> cells = cells(prospect.verdict());
         addLimit(cells, prospect.limit());
         if (withAdvice) {
@@ -58,8 +71,8 @@ final class VerdictRows {
         writer.writeRecord(cells);
     }
 
-    /** All rows added. */
-    byte[] bytes() {
+    @Override
+    public byte[] bytes() {
         return text.toString().getBytes(StandardCharsets.UTF_8);
     }
 

@@ -140,9 +140,12 @@ final class VisitColumns {
     }
 
     private static Set<Work> work(Row row) {
-        Set<Work> work = EnumSet.noneOf(Work.class);
         String text = row.text("work_done").toLowerCase(Locale.ROOT);
-        for (String word : text.isEmpty() ? new String[] {"none"} : text.split("\\s*\\+\\s*", -1)) {
+        if (text.isEmpty() || text.equals("none")) {
+            return Set.of();
+        }
+        Set<Work> work = EnumSet.noneOf(Work.class);
+        for (String word : text.split("\\s*\\+\\s*", -1)) {
             switch (word) {
                 case "none" -> { }
                 case "both_coils" -> work.addAll(List.of(Work.EVAPORATOR_COIL, Work.CONDENSER_COIL));

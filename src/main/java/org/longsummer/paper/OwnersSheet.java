@@ -92,7 +92,7 @@ public record OwnersSheet(String label, String machine, String checked, String s
     }
 
     private static List<String> waiting(UnitAhead ahead, Weighing weighing) {
-        return List.of(OutlookWording.limit(ahead.outlook(), LocalDate::toString), OutlookWording.quitting(ahead.outlook(), ahead.life(), LocalDate::toString));
+        return List.of(ahead.limitInWords(LocalDate::toString), OutlookWording.quitting(ahead.outlook(), ahead.life(), LocalDate::toString));
     }
 
     private static List<String> cannotTell(Optional<Verdict> judged, Optional<Verdict> newest) {

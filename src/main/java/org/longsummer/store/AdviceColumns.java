@@ -22,7 +22,7 @@ final class AdviceColumns {
     private AdviceColumns() {}
 
     static void write(Handle handle, Map<String, Advised> byUnit) {
-        try (Rows rows = new Rows(handle, "update standing set " + SET + ", dearest = pressing / 1000.0 - :waiting_too where unit_id = :unit")) {
+        try (StatementRows rows = new StatementRows(handle, "update standing set " + SET + ", dearest = pressing / 1000.0 - :waiting_too where unit_id = :unit")) {
             byUnit.forEach((unitId, advised) -> bind(rows.bind("unit", unitId), advised).add());
             rows.execute();
         }

@@ -1,10 +1,9 @@
 package org.longsummer.store;
 
-import java.util.ArrayDeque;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.Future;
+import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import org.jdbi.v3.core.Handle;
 import org.longsummer.chain.Assessment;
@@ -18,13 +17,10 @@ import org.longsummer.chain.visit.Visit;
  */
 final class FleetJudging {
     private static final int UNITS_AT_ONCE = 50;
-    /** Parts read ahead for each processor. */
-    private static final int AHEAD = 2;
 
     private final Handle handle;
     private final Closings closings;
     private final Consumer<String> unitJudged;
-    private final ArrayDeque<Future<Map<String, List<Verdict>>>> underway = new ArrayDeque<>();
 
     /** @param unitJudged told the id of each unit that was judged */
     FleetJudging(Handle handle, Closings closings, Consumer<String> unitJudged) {
@@ -43,15 +39,8 @@ final class FleetJudging {
             return;
         }
         try (Workers workers = new Workers()) {
-            for (List<String> some : Parts.of(unitIds, UNITS_AT_ONCE)) {
-                underway.add(workers.begin(part(some)::judged));
-                if (underway.size() > AHEAD * workers.count()) {
-                    write(Workers.result(underway.remove()));
-                }
-            }
-            while (!underway.isEmpty()) {
-                write(Workers.result(underway.remove()));
-            }
+            workers.inOrder(Parts.of(unitIds, UNITS_AT_ONCE).stream().map(some -> (Callable<Map<String, List<Verdict>>>) part(some)::judged).iterator(),
+                    this::write);
         }
     }
 

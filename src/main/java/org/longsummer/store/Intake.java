@@ -1,8 +1,6 @@
 package org.longsummer.store;
 
 import java.time.Instant;
-import java.time.ZoneOffset;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -11,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.function.ObjIntConsumer;
 import java.util.stream.Collectors;
 import org.jdbi.v3.core.Handle;
 
@@ -78,6 +77,18 @@ public final class Intake {
     /** A visit; ids must differ within one intake. One that corrects another is taken in after all the others. */
     public void visit(Entry entry) {
         visit(entry, receipt.at());
+    }
+
+    /** Visits that were looked over and are not stored yet, in their order. */
+    void visits(Gathered gathered, ObjIntConsumer<String> done) {
+        flushUnits();
+        PackedVisits visits = gathered.visits();
+        Visits.append(handle, visits, gathered.fresh(), receipt, done);
+        visitsStored += gathered.fresh().length;
+        visitsAlreadyStored += gathered.alreadyStored();
+        for (int row : gathered.fresh()) {
+            toJudge.add(visits.unitIds().get(visits.unit(row)));
+        }
     }
 
     /** A visit that was received before, by another record. */
@@ -181,7 +192,7 @@ public final class Intake {
             unitsAdded += old == null ? 1 : 0;
             unitsChanged += old == null ? 0 : 1;
             if (old != null) {
-                noteChange(old, unit);
+                UnitChanges.note(handle, old, unit, receipt.at());
             }
             if (old != null && !old.unit().equals(unit.unit().by(old.unit().clock()))) {
                 toJudge.add(unit.id());
@@ -193,19 +204,6 @@ public final class Intake {
     /** The clock is the depot's: a unit is handed over without it. */
     private static boolean isSame(FleetUnit unit, FleetUnit known) {
         return known != null && known.equals(unit.with(unit.unit().by(known.unit().clock())));
-    }
-
-    /** What a file says otherwise of a unit is recorded like what a person changes. */
-    private void noteChange(FleetUnit old, FleetUnit unit) {
-        UnitFields.Difference difference = UnitFields.Difference.between(old, unit);
-        if (difference.isNone()) {
-            return;
-        }
-        boolean moved = difference.after().keySet().stream().anyMatch(List.of("site", "vehicle", "position")::contains);
-        String by = handle.createQuery("select who from acting").mapTo(String.class).findOne().orElse("");
-        UnitChange.Because because = new UnitChange.Because(by, receipt.at().atOffset(ZoneOffset.UTC).toLocalDate(), "as a file says");
-        UnitChanges.append(handle, List.of(new UnitChange(unit.id(), moved ? UnitChange.Kind.MOVED : UnitChange.Kind.EDITED, because,
-                receipt.at().truncatedTo(ChronoUnit.MILLIS), Optional.empty(), difference.before(), difference.after())));
     }
 
     /** Corrections come after what they correct, and withdrawals at the end. */

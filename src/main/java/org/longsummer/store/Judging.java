@@ -1,5 +1,6 @@
 package org.longsummer.store;
 
+import java.io.IOException;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
@@ -9,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.ObjIntConsumer;
 import java.util.function.Predicate;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
@@ -184,17 +186,18 @@ public final class Judging {
      * @throws X when the source does; nothing is taken in
      */
     public <X extends Exception> Intake.Report takeIn(Intake.Source<X> source, Consumer<String> unitJudged) throws X {
-        return writer.inTransaction(handle -> {
-            Intake intake = new Intake(handle, receipt(known(handle)));
-            source.into(intake);
-            if (intake.isRefused()) {
-                handle.rollback();
-                return intake.report();
-            }
-            Closings closings = intake.isHistory() ? learnedAnew(handle) : closed(handle).closings();
-            new FleetJudging(handle, closings, unitJudged).judge(intake.isHistory() ? Units.idsOfVisited(handle) : intake.unitsToJudge());
-            return intake.report();
-        });
+        return new TakingIn(reader, writer, learned, this, clock).run(source, unitJudged);
+    }
+
+    /**
+     * The same of what was read from files: many visits are judged before the record is held.
+     *
+     * @param rest hands over what else there is; whatever fails there keeps all from being taken in
+     * @param done told what was done, and to how many; may end it all by failing
+     * @throws IOException when a temporary file cannot be written or read; nothing is taken in
+     */
+    public Intake.Report takeIn(Brought brought, Consumer<Intake> rest, ObjIntConsumer<String> done) throws IOException {
+        return new TakingIn(reader, writer, learned, this, clock).run(brought, rest, done);
     }
 
     /** What was learned until yesterday, after closing what was still open: what a visit saved now is judged by. */
@@ -231,7 +234,7 @@ public final class Judging {
     }
 
     /** What was closed, without days that are yet to come: they were closed while the clock was ahead. */
-    private LearnedLevels.Closed known(Handle handle) {
+    LearnedLevels.Closed known(Handle handle) {
         LocalDate today = today();
         LearnedLevels.Closed known = learned.known(handle);
         if (known.through().filter(through -> through.isAfter(today)).isEmpty()) {

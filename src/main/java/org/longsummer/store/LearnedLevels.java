@@ -141,6 +141,13 @@ public final class LearnedLevels {
         batch.execute();
     }
 
+    /** Appends what was learned from the first day on. */
+    static Closed closeAll(Handle handle, int generation, Closings closings, LocalDate through) {
+        closings.forEach((day, changes) -> append(handle, generation, day, changes));
+        Settings.write(handle, Settings.CLOSED_THROUGH, through.toString());
+        return new Closed(generation, Optional.of(through), closings);
+    }
+
     private static List<Double> numbers(String text) {
         return text.isEmpty() ? List.of() : Arrays.stream(text.split(" ")).map(Double::valueOf).toList();
     }

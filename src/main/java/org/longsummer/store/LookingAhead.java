@@ -116,7 +116,10 @@ public final class LookingAhead {
 
     /** Notes that the advice for some units was made before their visits were judged anew. */
     static void overtake(Handle handle, Collection<String> unitIds) {
-        handle.createUpdate("update standing set advice_on = null where unit_id in (<units>)").bindList("units", List.copyOf(unitIds)).execute();
+        if (!unitIds.isEmpty()) {
+            handle.createUpdate("update standing set advice_on = null where advice_on is not null and unit_id in (<units>)")
+                    .bindList("units", List.copyOf(unitIds)).execute();
+        }
     }
 
     /** Units whose advice is older than some days, or was made by other prices. */

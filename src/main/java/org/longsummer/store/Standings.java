@@ -124,7 +124,7 @@ public final class Standings {
 
     /** Writes what a unit's own row says; keeps what its visits say. */
     static void describe(Handle handle, Collection<FleetUnit> units) {
-        try (Rows rows = new Rows(handle, DESCRIBE)) {
+        try (StatementRows rows = new StatementRows(handle, DESCRIBE)) {
             units.forEach(unit -> describe(rows, unit));
             rows.execute();
         }
@@ -141,7 +141,7 @@ public final class Standings {
 
     /** Writes what the visits of some units say. */
     static void judge(Handle handle, Map<String, List<Verdict>> verdictsByUnit) {
-        try (Rows rows = new Rows(handle, StandingRow.UPDATE_JUDGED)) {
+        try (StatementRows rows = new StatementRows(handle, StandingRow.UPDATE_JUDGED)) {
             verdictsByUnit.forEach((unitId, verdicts) -> StandingRow.bindJudged(rows, unitId, verdicts).add());
             rows.execute();
         }
@@ -149,7 +149,7 @@ public final class Standings {
 
     /** Writes what the visits of a unit say, with its advice. */
     static void judge(Handle handle, JudgedUnit judged) {
-        try (Rows rows = new Rows(handle, StandingRow.UPDATE_JUDGED_AND_ADVISED)) {
+        try (StatementRows rows = new StatementRows(handle, StandingRow.UPDATE_JUDGED_AND_ADVISED)) {
             StandingRow.bindJudged(rows, judged.unit().id(), judged.verdicts());
             AdviceColumns.bind(rows, judged.advised()).add();
             rows.execute();

@@ -18,10 +18,15 @@ public record Typed(UnitSystem system, Map<String, String> texts) {
         Map<String, String> tidy = new LinkedHashMap<>();
         texts.forEach((box, text) -> {
             if (!text.isBlank()) {
-                tidy.put(box, text.replaceAll("\\R", " ").strip());
+                tidy.put(box, (isPlain(text) ? text : text.replaceAll("\\R", " ")).strip());
             }
         });
         texts = Collections.unmodifiableMap(tidy);
+    }
+
+    /** Numbers are: they hold no line break, and a file has millions of them. */
+    private static boolean isPlain(String text) {
+        return text.chars().allMatch(letter -> letter >= ' ' && letter <= '~');
     }
 
     /** Nothing typed: the visit came as quantities. */

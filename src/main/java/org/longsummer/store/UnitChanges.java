@@ -4,11 +4,14 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.time.temporal.ChronoUnit;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
@@ -57,6 +60,19 @@ public final class UnitChanges {
                     .bind("before", lines(change.before())).bind("after", lines(change.after())).add();
         }
         batch.execute();
+    }
+
+    /** What a file says otherwise of a unit is recorded like what a person changes. */
+    static void note(Handle handle, FleetUnit old, FleetUnit unit, Instant at) {
+        UnitFields.Difference difference = UnitFields.Difference.between(old, unit);
+        if (difference.isNone()) {
+            return;
+        }
+        boolean moved = difference.after().keySet().stream().anyMatch(List.of("site", "vehicle", "position")::contains);
+        String by = handle.createQuery("select who from acting").mapTo(String.class).findOne().orElse("");
+        Because because = new Because(by, at.atOffset(ZoneOffset.UTC).toLocalDate(), "as a file says");
+        append(handle, List.of(new UnitChange(unit.id(), moved ? Kind.MOVED : Kind.EDITED, because, at.truncatedTo(ChronoUnit.MILLIS),
+                Optional.empty(), difference.before(), difference.after())));
     }
 
     static boolean isThere(Handle handle, UnitChange change) {

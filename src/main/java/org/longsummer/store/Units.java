@@ -115,7 +115,7 @@ public final class Units {
         units.stream().map(FleetUnit::unit).filter(unit -> !unit.site().isEmpty())
                 .collect(Collectors.toMap(Unit::site, Unit::altitude, (first, second) -> first, TreeMap::new))
                 .forEach((site, altitude) -> Depots.addIfMissing(handle, site, altitude));
-        try (Rows rows = new Rows(handle, UnitRow.UPSERT)) {
+        try (StatementRows rows = new StatementRows(handle, UnitRow.UPSERT)) {
             units.forEach(unit -> UnitRow.bind(rows, unit).add());
             rows.execute();
         }

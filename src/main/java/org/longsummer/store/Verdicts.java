@@ -1,5 +1,6 @@
 package org.longsummer.store;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -35,11 +36,16 @@ public final class Verdicts {
                 .map(VerdictRow::read).useStream(verdicts -> verdicts.forEach(consumer)));
     }
 
+    static void remove(Handle handle, Collection<String> unitIds) {
+        if (!unitIds.isEmpty()) {
+            handle.createUpdate("delete from verdict where unit_id in (<units>)").bindList("units", List.copyOf(unitIds)).execute();
+        }
+    }
+
     /** Takes the place of all verdicts of some units. */
     static void replace(Handle handle, Map<String, List<Verdict>> verdictsByUnit) {
-        handle.createUpdate("delete from verdict where unit_id in (<units>)").bindList("units", List.copyOf(verdictsByUnit.keySet()))
-                .execute();
-        try (Rows rows = new Rows(handle, VerdictRow.INSERT)) {
+        remove(handle, verdictsByUnit.keySet());
+        try (StatementRows rows = new StatementRows(handle, VerdictRow.INSERT)) {
             verdictsByUnit.values().forEach(verdicts -> verdicts.forEach(verdict -> VerdictRow.bind(rows, verdict).add()));
             rows.execute();
         }

@@ -4,9 +4,11 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -35,6 +37,7 @@ final class VisitRow {
     private static final String RECORD = "typed_system, typed_readings, received_at_ms, day, closes_on, generation, saved_by, corrects_id, correction_reason";
     private static final String WRITTEN = OWN + ", " + ReadingsRow.COLUMNS + ", " + RECORD;
 
+    static final String INSTRUMENTS = "instruments_id";
     static final String INSERT = "insert into visit (" + WRITTEN + ") values (" + prefixed(WRITTEN, ":") + ")";
     /** What the chain needs; from {@code visit v}. */
     static final String JUDGED_COLUMNS = prefixed(OWN + ", " + ReadingsRow.COLUMNS, "v.");
@@ -54,11 +57,28 @@ final class VisitRow {
         return Arrays.stream(columns.split(", ")).map(column -> prefix + column).collect(Collectors.joining(", "));
     }
 
-    static Rows bind(Rows row, Entry entry, long instrumentsId, Receipt receipt) {
+    /** The values of some rows, ready but for their instruments, which stand there themselves instead of their row's id. */
+    static List<Object[]> bound(PackedVisits visits, int[] rows, Receipt receipt) {
+        List<Object[]> ready = new ArrayList<>(rows.length);
+        Rows binding = new Rows(INSERT) {
+            @Override
+            void take(Object[] row) {
+                ready.add(row);
+            }
+        };
+        for (int row : rows) {
+            Entry entry = visits.entry(row).toMilliseconds();
+            bind(binding, entry, entry.visit().instruments(), receipt).add();
+        }
+        return ready;
+    }
+
+    /** @param instruments the id of their row, or what takes its place until then */
+    static Rows bind(Rows row, Entry entry, Object instruments, Receipt receipt) {
         Visit visit = entry.visit();
         row.bind("id", visit.id()).bind("unit_id", visit.unitId()).bind("visited_at_ms", visit.at().toEpochMilli())
                 .bind("utc_offset_s", visit.offset().getTotalSeconds()).bind("technician", visit.technician())
-                .bind("instruments_id", instrumentsId)
+                .bind(INSTRUMENTS, instruments)
                 .bind("fan_speed", Column.word(visit.fanSpeed(), FanSpeed.UNKNOWN))
                 .bind("power_source", Column.word(visit.powerSource(), PowerSource.UNKNOWN))
                 .bind("filter_look", Column.word(visit.filter(), FilterLook.NOT_LOOKED))

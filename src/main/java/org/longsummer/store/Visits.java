@@ -2,12 +2,16 @@ package org.longsummer.store;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.Callable;
 import java.util.function.Consumer;
+import java.util.function.ObjIntConsumer;
+import java.util.stream.IntStream;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.longsummer.access.Reach;
@@ -22,6 +26,8 @@ public final class Visits {
     private static final String RECORD = "select " + VisitRow.RECORD_COLUMNS + """
             , c.id as corrected_by, w.withdrawn_by, w.withdrawn_at_ms, w.reason as withdrawal_reason
             from visit v left join visit c on c.corrects_id = v.id left join withdrawal w on w.visit_id = v.id\s""";
+
+    private static final int ROWS_AT_ONCE = 500;
 
     private final Jdbi reader;
 
@@ -115,11 +121,29 @@ public final class Visits {
             return;
         }
         Map<Instruments, Long> known = new HashMap<>();
-        try (Rows rows = new Rows(handle, VisitRow.INSERT)) {
+        try (StatementRows rows = new StatementRows(handle, VisitRow.INSERT)) {
             for (Entry entry : entries) {
                 long instrumentsId = known.computeIfAbsent(entry.visit().instruments(), instruments -> idOf(handle, instruments));
                 VisitRow.bind(rows, entry, instrumentsId, receipt).add();
             }
+            rows.execute();
+        }
+    }
+
+    /** Appends rows in the order given; they are made ready by other threads. */
+    static void append(Handle handle, PackedVisits visits, int[] order, Receipt receipt, ObjIntConsumer<String> done) {
+        Map<Instruments, Long> known = new HashMap<>();
+        try (Workers workers = new Workers(); StatementRows rows = new StatementRows(handle, VisitRow.INSERT)) {
+            int place = rows.place(VisitRow.INSTRUMENTS);
+            workers.inOrder(IntStream.iterate(0, from -> from < order.length, from -> from + ROWS_AT_ONCE).mapToObj(from -> (Callable<List<Object[]>>)
+                    () -> VisitRow.bound(visits, Arrays.copyOfRange(order, from, Math.min(order.length, from + ROWS_AT_ONCE)), receipt)).iterator(),
+                    ready -> {
+                        for (Object[] row : ready) {
+                            row[place] = known.computeIfAbsent((Instruments) row[place], instruments -> idOf(handle, instruments));
+                            rows.take(row);
+                        }
+                        done.accept("visits stored", ready.size());
+                    });
             rows.execute();
         }
     }

@@ -1,5 +1,7 @@
 package org.longsummer.store;
 
+import java.util.ArrayDeque;
+import java.util.Iterator;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutionException;
@@ -9,6 +11,9 @@ import java.util.concurrent.Future;
 
 /** Threads for work on a whole fleet; gone when it is done. */
 public final class Workers implements AutoCloseable {
+    /** Pieces under way for each thread, so that none waits for the next. */
+    private static final int AHEAD = 4;
+
     private final int count;
     private final ExecutorService threads;
 
@@ -32,6 +37,28 @@ public final class Workers implements AutoCloseable {
 
     public <T> Future<T> begin(Callable<T> work) {
         return threads.submit(work);
+    }
+
+    /**
+     * Has pieces of work done side by side and takes what they came to in their order; few are under way at any moment.
+     *
+     * @param pieces made as they are needed, on this thread
+     */
+    public <T, X extends Exception> void inOrder(Iterator<? extends Callable<T>> pieces, Taker<T, X> taker) throws X {
+        ArrayDeque<Future<T>> underway = new ArrayDeque<>();
+        while (pieces.hasNext() || !underway.isEmpty()) {
+            if (pieces.hasNext() && underway.size() < AHEAD * count) {
+                underway.add(begin(pieces.next()));
+            } else {
+                taker.take(result(underway.remove()));
+            }
+        }
+    }
+
+    /** Takes what one piece of work came to. */
+    @FunctionalInterface
+    public interface Taker<T, X extends Exception> {
+        void take(T result) throws X;
     }
 
     /** What a piece of work came to; what went wrong there goes wrong here. */

@@ -36,7 +36,7 @@ record AheadView(String on, String limit, String quitting, List<FanPoint> fan, S
         Outlook outlook = ahead.outlook();
         Weighing weighing = ahead.weighing();
         Advice advice = weighing.advice();
-        return new AheadView(ahead.standing().on().toString(), OutlookWording.limit(outlook, Object::toString),
+        return new AheadView(ahead.standing().on().toString(), ahead.limitInWords(Object::toString),
                 OutlookWording.quitting(outlook, ahead.life(), Object::toString), ahead.fan().points().stream().map(AheadView::point).toList(),
                 WeighingWording.sentence(weighing), advice.option().word(), WeighingView.words(advice.works()), MoneyView.of(advice.saving()),
                 WeighingWording.settling(weighing), Caution.of(advice.works()).stream().map(Caution::text).toList());

@@ -10,9 +10,7 @@ import java.nio.file.Path;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.TreeMap;
@@ -20,7 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.longsummer.chain.Assessment;
 import org.longsummer.chain.FleetProspects;
-import org.longsummer.chain.UnitProspects;
+import org.longsummer.chain.condition.Verdict;
 import org.longsummer.chain.outlook.LifeCurve;
 import org.longsummer.chain.visit.Unit;
 import org.longsummer.chain.visit.Visit;
@@ -59,10 +57,10 @@ class AssessTest {
         List<Visit> visits = new ArrayList<>();
         VisitsFile.read(VISITS, units::containsKey, new Findings(), visits::add);
         FleetProspects fleet = new FleetProspects(LifeCurve.RENTAL, Optional.empty());
-        Map<String, UnitProspects> prospects = new HashMap<>();
-        VerdictRows rows = new VerdictRows(false);
-        Assessment.ofFleet(units, visits, verdict -> rows.add(prospects.computeIfAbsent(verdict.visit().unitId(),
-                id -> fleet.of(units.get(id))).after(verdict)));
+        TreeMap<String, List<Verdict>> verdicts = new TreeMap<>();
+        Assessment.ofFleet(units, visits, verdict -> verdicts.computeIfAbsent(verdict.visit().unitId(), id -> new ArrayList<>()).add(verdict));
+        VerdictRows rows = new VerdictRows(fleet, false);
+        verdicts.forEach((id, ofUnit) -> rows.unit(units.get(id), ofUnit));
         assertEquals(expected.subList(1, expected.size()), new String(rows.bytes(), StandardCharsets.UTF_8).lines().toList());
         for (int workers : new int[] {1, 7}) {
             Path out = directory.resolve("by-" + workers + ".csv");

@@ -3,8 +3,10 @@ package org.longsummer.fleet;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Map;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.longsummer.chain.condition.Verdict;
 
 /**
  * Verdicts on the simulated fleet against its truth, which an independent refrigeration-cycle model made. Limits allow for the noise
@@ -13,10 +15,14 @@ import org.junit.jupiter.api.Test;
 class FleetCrossCheckTest {
     private static final double FALSE_ALARMS = 0.03;
     private static Scoring scoring;
+    private static AcrossWinters winters;
 
     @BeforeAll
     static void judge() {
-        scoring = SimulatedFleet.dev().scored();
+        SimulatedFleet fleet = SimulatedFleet.dev();
+        Map<String, Verdict> verdicts = fleet.judged();
+        scoring = new Scoring(fleet, verdicts);
+        winters = AcrossWinters.of(fleet, verdicts);
     }
 
     private static void atLeast(double limit, double value, String what) {
@@ -80,5 +86,16 @@ class FleetCrossCheckTest {
     void probabilitiesMeanWhatTheySay() {
         atLeast(0.38, scoring.brierSkill(), "Brier skill over seven classes");
         atMost(0.05, scoring.reliabilityError(), "reliability error of the probability of none");
+    }
+
+    /**
+     * 137 winters; the standard error of the share is 0.028. Few are given more than an even chance: in those of whom it is said, most must
+     * be past the limit, and few of those of whom it is held unlikely.
+     */
+    @Test
+    void whatIsSaidOfAUnitAcrossTheWinterCameTrueAsOftenAsSaid() {
+        assertEquals(winters.past(0, 1.01), winters.said(), 0.06, "past the limit when next visited");
+        atLeast(0.6, winters.past(0.5, 1.01), "past the limit of those given more than an even chance");
+        atMost(0.08, winters.past(0, 0.1), "past the limit of those given less than one in ten");
     }
 }

@@ -61,6 +61,12 @@ final class Samples {
                 "windy; \"gusts\"");
     }
 
+    /** The same an hour later. */
+    static Visit later(Visit visit, String id) {
+        return new Visit(id, visit.unitId(), visit.at().plusSeconds(3_600), visit.offset(), visit.technician(), visit.instruments(), visit.readings(),
+                visit.fanSpeed(), visit.powerSource(), visit.filter(), visit.coil(), visit.icedCoil(), visit.workDone(), visit.notes());
+    }
+
     static Entry entry(String id, String unitId, String moment) {
         return Entry.of(visit(id, unitId, moment), new Typed(UnitSystem.US, Map.of("return_db_f", "77.30", "supply_db_f", "57.1")), "ines");
     }

@@ -31,14 +31,22 @@ final class RunningServer implements AutoCloseable {
     }
 
     RunningServer(Clock clock, Front front) {
+        this(newDirectory(), clock, front);
+    }
+
+    RunningServer(Path directory, Clock clock, Front front) {
+        store = Store.open(directory, clock);
+        server = new WebServer(store, clock, DemoFleet::load, front).start("127.0.0.1", 0);
+    }
+
+    private static Path newDirectory() {
         try {
             Path directory = Files.createTempDirectory("longsummer-test");
             directory.toFile().deleteOnExit();
-            store = Store.open(directory, clock);
+            return directory;
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        server = new WebServer(store, clock, DemoFleet::load, front).start("127.0.0.1", 0);
     }
 
     String address(String path) {

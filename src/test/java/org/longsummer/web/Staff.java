@@ -51,7 +51,12 @@ final class Staff {
     }
 
     private Caller with(String name, Session.Kind kind) {
-        return new Caller(server).withCookie("longsummer", store.sessions().begin(person(name), kind, "a test").text());
+        return new Caller(server).withCookie("longsummer", session(name, kind));
+    }
+
+    /** What a signed-in person's cookie holds. */
+    String session(String name, Session.Kind kind) {
+        return store.sessions().begin(person(name), kind, "a test").text();
     }
 
     Caller nobody() {

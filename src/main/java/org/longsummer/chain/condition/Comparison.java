@@ -32,7 +32,7 @@ final class Comparison {
         double share = 0;
         double[] sum = new double[2];
         for (Trajectory t : update.lattice.trajectories()) {
-            if (!t.isSound() && Lattice.cures(visit.workDone(), t.fault)) {
+            if (!t.isSound() && visit.workDone().contains(t.fault.cure())) {
                 share += t.weight;
                 sum[0] += t.weight * update.effect(t, 0);
                 sum[1] += t.weight * update.effect(t, 1);

@@ -143,7 +143,7 @@ final class Judge {
                 severity(probabilities), since(probabilities),
                 asks ? trail.orElseThrow().about(probabilities.likeliestFault(), state != State.STEADY) : List.of(), cannotTell(probabilities),
                 asks && state != State.RETAKE ? new NextReading(update, looks).best() : Optional.empty(), change, findings,
-                update.faultEffect(Channel.SPLIT), update.faultEffect(Channel.AMPS), update.lattice.beliefs(), earlierVisits,
+                update.faultEffect(Channel.SPLIT), update.faultEffect(Channel.AMPS), update.lattice.hypotheses(), earlierVisits,
                 known.closing());
     }
 

@@ -2,6 +2,7 @@ package org.longsummer.chain.condition;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.longsummer.chain.departure.UnitBaseline;
 import org.longsummer.chain.visit.Work;
@@ -77,12 +78,12 @@ final class Lattice {
         return (1 - soundNow) / Math.max(soundNow, 1e-12) * soundByTime / (1 - soundByTime);
     }
 
-    List<Belief> beliefs() {
-        List<Belief> beliefs = new ArrayList<>(trajectories.size());
+    List<Hypothesis> hypotheses() {
+        List<Hypothesis> hypotheses = new ArrayList<>(trajectories.size());
         for (Trajectory t : trajectories) {
-            beliefs.add(new Belief(t.weight, Fault.believed(t.fault), t.severity, t.rate));
+            hypotheses.add(new Hypothesis(t.weight, t.fault == null ? Optional.empty() : t.fault.supposed(), t.severity, t.rate));
         }
-        return beliefs;
+        return hypotheses;
     }
 
     void renew(List<UnitBaseline.Renewal> renewals) {
@@ -138,26 +139,14 @@ final class Lattice {
     void work(Set<Work> done) {
         for (int i = 0; i < trajectories.size(); i++) {
             Trajectory t = trajectories.get(i);
-            if (t.fault != null && cures(done, t.fault)) {
+            if (t.fault != null && done.contains(t.fault.cure())) {
                 t.severity = 0;
-                if (t.rate == 0 || !t.fault.isDirt()) {
+                if (!t.fault.comesBack(t.rate)) {
                     trajectories.set(i, new Trajectory(null, 0, t.onset, 0, t.carried, t.mean).scatteringLike(t));
                 }
             }
         }
         normalise();
-    }
-
-    static boolean cures(Set<Work> done, Fault fault) {
-        return switch (fault) {
-            case CONDENSER_COIL -> done.contains(Work.CONDENSER_COIL);
-            case EVAPORATOR_COIL -> done.contains(Work.EVAPORATOR_COIL);
-            case FILTER -> done.contains(Work.FILTER);
-            case REFRIGERANT, COMPRESSOR -> done.contains(Work.SEALED_SYSTEM);
-            case CAPACITOR -> done.contains(Work.CAPACITOR);
-            case DIVIDER -> done.contains(Work.DIVIDER);
-            case FAN_DRAG -> done.contains(Work.FAN_MOTOR);
-        };
     }
 
     /** Drops what no longer matters and scales the weights to add up to one. */

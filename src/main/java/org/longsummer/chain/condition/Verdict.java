@@ -27,14 +27,14 @@ import org.longsummer.science.uncertainty.Uncertain;
  * @param findings what was odd about the readings, worst first
  * @param splitEffect what the whole history makes of the unit's split now against sound, ln, over all that is left possible
  * @param ampsEffect the same of its amps
- * @param beliefs all that the history leaves possible, for looking ahead
+ * @param hypotheses all that the history leaves possible, for looking ahead
  * @param earlierVisits visits of this machine that were judged before this one, retakes left out
  * @param closing the day whose closing of the learned levels was used; absent when nothing had been learned
  */
 public record Verdict(Departure departure, State state, Condition condition, Probabilities probabilities, double probabilityOfImpact,
         EvaporatorPart evaporatorPart, Optional<Severity> severity, Optional<LocalDate> since, List<Evidence> evidence, List<Condition> cannotTell,
         Optional<NextBestReading> nextBestReading, Optional<BeforeAfter> beforeAndAfter, List<Finding> findings,
-        Uncertain splitEffect, Uncertain ampsEffect, List<Belief> beliefs, int earlierVisits, Optional<LocalDate> closing) {
+        Uncertain splitEffect, Uncertain ampsEffect, List<Hypothesis> hypotheses, int earlierVisits, Optional<LocalDate> closing) {
 
     public Visit visit() {
         return departure.screening().visit();
@@ -45,6 +45,6 @@ public record Verdict(Departure departure, State state, Condition condition, Pro
         List<Finding> others = new ArrayList<>(findings);
         others.add(remark);
         return new Verdict(departure, state, condition, probabilities, probabilityOfImpact, evaporatorPart, severity, since, evidence,
-                cannotTell, nextBestReading, beforeAndAfter, List.copyOf(others), splitEffect, ampsEffect, beliefs, earlierVisits, closing);
+                cannotTell, nextBestReading, beforeAndAfter, List.copyOf(others), splitEffect, ampsEffect, hypotheses, earlierVisits, closing);
     }
 }

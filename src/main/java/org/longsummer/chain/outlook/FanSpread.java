@@ -4,7 +4,9 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.longsummer.chain.condition.Fault;
 import org.longsummer.chain.condition.Growth;
+import org.longsummer.chain.condition.Hypothesis;
 import org.longsummer.chain.outlook.Outlook.FanPoint;
 import org.longsummer.chain.outlook.Outlook.Percentiles;
 
@@ -13,7 +15,7 @@ final class FanSpread {
     private static final int ONSET_QUANTILES = 5;
 
     /** One course of one fault: severity is {@code severity + rate t}, from the onset on. */
-    private record Course(double weight, Variant variant, double severity, double rate, double onset) {}
+    private record Course(double weight, Effects effects, double severity, double rate, double onset) {}
 
     private final FaultModel model;
     private final List<Course> courses = new ArrayList<>();
@@ -22,10 +24,10 @@ final class FanSpread {
         this.model = model;
         double nothing = 0;
         for (Hypothesis hypothesis : hypotheses) {
-            if (hypothesis.variant() == Variant.NONE) {
+            if (hypothesis.isSound()) {
                 nothing += hypothesis.weight();
             } else {
-                courses.add(new Course(hypothesis.weight(), hypothesis.variant(), hypothesis.severity(), hypothesis.ratePerSeason(), 0));
+                courses.add(new Course(hypothesis.weight(), model.effects(hypothesis.fault().get()), hypothesis.severity(), hypothesis.ratePerSeason(), 0));
             }
         }
         addNewFaults(nothing);
@@ -38,13 +40,12 @@ final class FanSpread {
         double[] amps = new double[courses.size()];
         for (int i = 0; i < weights.length; i++) {
             Course course = courses.get(i);
-            Effects effects = model.effects(course.variant);
             double running = seasons - course.onset;
             double severity = running < 0 ? 0 : course.severity + course.rate * running;
             weights[i] = course.weight;
-            limit[i] = effects.shareOfLimit(severity);
-            split[i] = effects.split(severity);
-            amps[i] = effects.amps(severity);
+            limit[i] = course.effects.shareOfLimit(severity);
+            split[i] = course.effects.split(severity);
+            amps[i] = course.effects.amps(severity);
         }
         return new FanPoint(day, percentiles(limit, weights), percentiles(split, weights), percentiles(amps, weights));
     }
@@ -53,13 +54,13 @@ final class FanSpread {
     private void addNewFaults(double weight) {
         double total = model.onsets();
         double within = 1 - Math.exp(-total * Outlooker.HORIZON_SEASONS);
-        courses.add(new Course(weight * (1 - within), Variant.NONE, 0, 0, 0));
+        courses.add(new Course(weight * (1 - within), Effects.NONE, 0, 0, 0));
         for (int i = 0; total > 0 && i < ONSET_QUANTILES; i++) {
             double onset = -Math.log(1 - within * (i + 0.5) / ONSET_QUANTILES) / total;
-            for (Variant variant : Variant.values()) {
-                double share = weight * within / ONSET_QUANTILES * model.onsetsPerSeason().get(variant.ordinal()) / total;
+            for (Fault fault : Fault.values()) {
+                double share = weight * within / ONSET_QUANTILES * model.onsetsPerSeason().get(fault.ordinal()) / total;
                 for (Growth way : model.growth()) {
-                    courses.add(new Course(share * way.share(), variant, way.step(), way.ratePerSeason(), onset));
+                    courses.add(new Course(share * way.share(), model.effects(fault), way.step(), way.ratePerSeason(), onset));
                 }
             }
         }

@@ -2,13 +2,14 @@ package org.longsummer.chain.outlook;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.longsummer.chain.condition.Fault;
 import org.longsummer.chain.condition.Growth;
 
 /**
  * How faults come and grow at a depot.
  *
- * @param effects one table a {@link Variant}, in its order
- * @param onsetsPerSeason hazard of each variant per season of running of a sound unit, in the same order; 0 for NONE
+ * @param effects one table a {@link Fault}, in its order
+ * @param onsetsPerSeason hazard of each fault per season of running of a sound unit, in the same order
  * @param growth the ways in which a new fault grows; shares add up to 1
  */
 public record FaultModel(List<Effects> effects, List<Double> onsetsPerSeason, List<Growth> growth) {
@@ -23,8 +24,8 @@ public record FaultModel(List<Effects> effects, List<Double> onsetsPerSeason, Li
         }
     }
 
-    public Effects effects(Variant variant) {
-        return effects.get(variant.ordinal());
+    public Effects effects(Fault fault) {
+        return effects.get(fault.ordinal());
     }
 
     /** Hazard per season of any new fault. */
@@ -38,8 +39,8 @@ public record FaultModel(List<Effects> effects, List<Double> onsetsPerSeason, Li
 
     private static List<String> problems(List<Effects> effects, List<Double> onsets, List<Growth> growth) {
         List<String> problems = new ArrayList<>();
-        if (effects.size() != Variant.COUNT || onsets.size() != Variant.COUNT) {
-            problems.add("tables of " + effects.size() + " and hazards of " + onsets.size() + " variants given; give " + Variant.COUNT);
+        if (effects.size() != Fault.COUNT || onsets.size() != Fault.COUNT) {
+            problems.add("tables of " + effects.size() + " and hazards of " + onsets.size() + " faults given; give " + Fault.COUNT);
         }
         for (double hazard : onsets) {
             if (!(hazard >= 0 && hazard < 100)) {

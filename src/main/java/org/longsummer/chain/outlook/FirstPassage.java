@@ -2,7 +2,9 @@ package org.longsummer.chain.outlook;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import org.longsummer.chain.condition.Fault;
 import org.longsummer.chain.condition.Growth;
+import org.longsummer.chain.condition.Hypothesis;
 
 /**
  * Distribution of the time, in seasons of running, at which the fault that a unit has now reaches the limit: a histogram to which every
@@ -42,15 +44,15 @@ final class FirstPassage {
     /** What a fault model brings to every unit alike: its limits, and the chance of a unit that is sound now. */
     static final class Ahead {
         private final double horizon;
-        private final double[] limits = new double[Variant.COUNT];
+        private final double[] limits = new double[Fault.COUNT];
         private double sound;
 
         /** @param horizon seasons of running to look ahead, above 0 */
         Ahead(FaultModel model, double horizon) {
             this.horizon = horizon;
-            for (Variant variant : Variant.values()) {
-                limits[variant.ordinal()] = model.effects(variant).severityAtLimit();
-                addNewFaults(model, variant);
+            for (Fault fault : Fault.values()) {
+                limits[fault.ordinal()] = model.effects(fault).severityAtLimit();
+                addNewFaults(model, fault);
             }
         }
 
@@ -59,10 +61,12 @@ final class FirstPassage {
             double already = 0;
             double nothing = 0;
             for (Hypothesis hypothesis : hypotheses) {
-                double left = limits[hypothesis.variant().ordinal()] - hypothesis.severity();
-                if (hypothesis.variant() == Variant.NONE) {
+                if (hypothesis.isSound()) {
                     nothing += hypothesis.weight();
-                } else if (left <= 0) {
+                    continue;
+                }
+                double left = limits[hypothesis.fault().get().ordinal()] - hypothesis.severity();
+                if (left <= 0) {
                     already += hypothesis.weight();
                 } else if (hypothesis.ratePerSeason() > 0) {
                     grow(mass, left / hypothesis.ratePerSeason(), hypothesis);
@@ -74,7 +78,7 @@ final class FirstPassage {
         private void grow(double[] mass, double time, Hypothesis hypothesis) {
             double share = hypothesis.weight() / NINTHS.length;
             double bins = time / horizon * BINS;
-            for (double factor : hypothesis.variant() == Variant.COMPRESSOR ? WIDE : NARROW) {
+            for (double factor : hypothesis.isOf(Fault.COMPRESSOR) ? WIDE : NARROW) {
                 double position = bins * factor;
                 if (!(position < BINS)) {
                     return;
@@ -84,10 +88,10 @@ final class FirstPassage {
         }
 
         /** A sound unit: a fault may come at any time ahead, at an even hazard, and then take its time to grow. */
-        private void addNewFaults(FaultModel model, Variant variant) {
+        private void addNewFaults(FaultModel model, Fault fault) {
             double total = model.onsets();
-            double hazard = model.onsetsPerSeason().get(variant.ordinal());
-            double limit = limits[variant.ordinal()];
+            double hazard = model.onsetsPerSeason().get(fault.ordinal());
+            double limit = limits[fault.ordinal()];
             for (Growth way : model.growth()) {
                 double lag = way.step() >= limit ? 0 : way.ratePerSeason() > 0 ? (limit - way.step()) / way.ratePerSeason() : horizon;
                 if (hazard > 0 && lag < horizon) {

@@ -1,5 +1,6 @@
 package org.longsummer.chain.outlook;
 
+import org.longsummer.chain.condition.Fault;
 import org.longsummer.chain.condition.Growth;
 
 /** How likely a unit that is sound now quits, within a span of running, of a fault that begins and grows in it. */
@@ -24,12 +25,12 @@ final class NewFaults {
     /** Onsets at an even hazard within one step, so many seasons before the end, each followed by its own growth until then. */
     private static double begunBefore(FaultModel model, double seasons) {
         double sum = 0;
-        for (Variant variant : Variant.values()) {
-            double hazard = model.onsetsPerSeason().get(variant.ordinal());
+        for (Fault fault : Fault.values()) {
+            double hazard = model.onsetsPerSeason().get(fault.ordinal());
             if (hazard > 0) {
                 for (Growth way : model.growth()) {
                     sum += hazard * STEP * way.share()
-                            * QuittingHazard.share(QuittingHazard.ofFault(variant, way.step(), way.ratePerSeason(), seasons));
+                            * QuittingHazard.share(QuittingHazard.ofFault(fault, way.step(), way.ratePerSeason(), seasons));
                 }
             }
         }

@@ -39,6 +39,11 @@ public final class OutlookWording {
                 + date.apply(limit.p10().get()) + " and " + date.apply(limit.p90().get()) + ".";
     }
 
+    /** That the work of a day is taken to have done what it can, since nobody has read the unit after it. */
+    public static String workTaken(LocalDate day, Function<LocalDate, String> date) {
+        return "The work of " + date.apply(day) + " is taken to have helped; no reading since then has shown it.";
+    }
+
     /** How likely it quits, and what that rests on. */
     public static String quitting(Outlook outlook, LifeCurve life, Function<LocalDate, String> date) {
         Outlook.Quitting quitting = outlook.quitting();

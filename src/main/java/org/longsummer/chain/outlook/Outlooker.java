@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.longsummer.chain.condition.Hypothesis;
 import org.longsummer.chain.outlook.Outlook.Basis;
 import org.longsummer.chain.outlook.Outlook.Limit;
 import org.longsummer.chain.outlook.Outlook.Quitting;
@@ -90,8 +91,8 @@ public final class Outlooker {
         double ageing = QuittingHazard.withoutSign(life, age, seasons);
         double sum = 0;
         for (Hypothesis hypothesis : standing.hypotheses()) {
-            double fault = hypothesis.variant() == Variant.NONE ? newFaults.within(seasons)
-                    : QuittingHazard.ofFault(hypothesis.variant(), hypothesis.severity(), hypothesis.ratePerSeason(), seasons);
+            double fault = hypothesis.isSound() ? newFaults.within(seasons)
+                    : QuittingHazard.ofFault(hypothesis.fault().get(), hypothesis.severity(), hypothesis.ratePerSeason(), seasons);
             sum += hypothesis.weight() * QuittingHazard.share(ageing + fault);
         }
         return sum;

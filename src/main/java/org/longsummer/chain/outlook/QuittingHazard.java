@@ -1,5 +1,7 @@
 package org.longsummer.chain.outlook;
 
+import org.longsummer.chain.condition.Fault;
+
 /**
  * How likely a unit quits: from its age by the life curve, and from its fault by severity.
  *
@@ -21,16 +23,16 @@ public final class QuittingHazard {
     private QuittingHazard() {}
 
     /** Hazard per season of running of a fault of a severity, beyond the age's. */
-    public static double ofFault(Variant variant, double severity) {
-        return AT_SEVERITY_ONE[variant.ordinal()] * severity * severity;
+    public static double ofFault(Fault fault, double severity) {
+        return AT_SEVERITY_ONE[fault.ordinal()] * severity * severity;
     }
 
     /** Cumulative hazard of a growing fault over a span of running. */
-    public static double ofFault(Variant variant, double severity, double ratePerSeason, double seasons) {
+    public static double ofFault(Fault fault, double severity, double ratePerSeason, double seasons) {
         double growing = ratePerSeason <= 0 || severity >= MOST_SEVERE ? 0 : Math.min(seasons, (MOST_SEVERE - severity) / ratePerSeason);
         double end = severity + ratePerSeason * growing;
         double squares = growing * (severity * severity + severity * end + end * end) / 3 + (seasons - growing) * end * end;
-        return AT_SEVERITY_ONE[variant.ordinal()] * squares;
+        return AT_SEVERITY_ONE[fault.ordinal()] * squares;
     }
 
     /** Cumulative hazard of ageing over a span of running, of a unit that nobody judged. */
@@ -49,15 +51,18 @@ public final class QuittingHazard {
     }
 
     private static double[] coefficients() {
-        double[] atOne = new double[Variant.COUNT];
-        atOne[Variant.COMPRESSOR.ordinal()] = 0.6;
-        atOne[Variant.CAPACITOR.ordinal()] = 0.5;
-        atOne[Variant.REFRIGERANT.ordinal()] = 0.4;
-        atOne[Variant.FAN_DRAG.ordinal()] = 0.25;
-        atOne[Variant.CONDENSER_COIL.ordinal()] = 0.08;
-        atOne[Variant.EVAPORATOR_COIL.ordinal()] = 0.12;
-        atOne[Variant.FILTER.ordinal()] = 0.12;
-        atOne[Variant.DIVIDER.ordinal()] = 0.02;
+        double[] atOne = new double[Fault.COUNT];
+        for (Fault fault : Fault.values()) {
+            atOne[fault.ordinal()] = switch (fault) {
+                case COMPRESSOR -> 0.6;
+                case CAPACITOR -> 0.5;
+                case REFRIGERANT -> 0.4;
+                case FAN_DRAG -> 0.25;
+                case EVAPORATOR_COIL, FILTER -> 0.12;
+                case CONDENSER_COIL -> 0.08;
+                case DIVIDER -> 0.02;
+            };
+        }
         return atOne;
     }
 }

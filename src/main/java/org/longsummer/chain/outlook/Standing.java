@@ -6,11 +6,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.longsummer.chain.condition.Belief;
+import java.util.Set;
 import org.longsummer.chain.condition.Condition;
+import org.longsummer.chain.condition.Fault;
 import org.longsummer.chain.condition.Growth;
+import org.longsummer.chain.condition.Hypothesis;
 import org.longsummer.chain.condition.Verdict;
 import org.longsummer.chain.season.SeasonClock;
+import org.longsummer.chain.visit.Work;
 
 /**
  * What is known of a unit on a day.
@@ -34,21 +37,32 @@ public record Standing(LocalDate on, List<Hypothesis> hypotheses, int judgedVisi
     }
 
     /**
-     * What is known after a verdict.
+     * What is known after a verdict, before the work of its visit.
      *
      * @param judgedVisits how many of the unit's visits could be judged, this one included
      * @param installedOn day of the machine's installation, where known
      */
     public static Standing after(Verdict verdict, int judgedVisits, Optional<LocalDate> installedOn) {
-        LocalDate on = verdict.visit().localDay();
-        Hypothesis[] hypotheses = new Hypothesis[verdict.beliefs().size()];
-        int count = 0;
-        for (Belief belief : verdict.beliefs()) {
-            hypotheses[count++] = new Hypothesis(belief.weight(), Variant.of(belief.fault()), belief.severity(), belief.ratePerSeason());
+        return of(verdict, verdict.hypotheses(), judgedVisits, installedOn);
+    }
+
+    /**
+     * The same once the visit's own work is done. Nobody has read the unit since, so the work is taken to have done what it can, as the
+     * history takes it; a compressor that stood still counts as standing until it was seen to run.
+     */
+    public static Standing afterItsWork(Verdict verdict, int judgedVisits, Optional<LocalDate> installedOn) {
+        Set<Work> done = verdict.visit().workDone();
+        if (done.contains(Work.UNIT_REPLACED)) {
+            return new Standing(verdict.visit().localDay(), List.of(), 0, OptionalDouble.of(0), false);
         }
+        return of(verdict, verdict.hypotheses().stream().map(hypothesis -> hypothesis.after(done)).toList(), judgedVisits, installedOn);
+    }
+
+    private static Standing of(Verdict verdict, List<Hypothesis> hypotheses, int judgedVisits, Optional<LocalDate> installedOn) {
+        LocalDate on = verdict.visit().localDay();
         OptionalDouble age = installedOn.isPresent() ? OptionalDouble.of(ChronoUnit.DAYS.between(installedOn.get(), on) / 365.25)
                 : OptionalDouble.empty();
-        return new Standing(on, List.of(hypotheses), judgedVisits, age, verdict.condition() == Condition.NOT_COOLING);
+        return new Standing(on, hypotheses, judgedVisits, age, verdict.condition() == Condition.NOT_COOLING);
     }
 
     /**
@@ -64,10 +78,10 @@ public record Standing(LocalDate on, List<Hypothesis> hypotheses, int judgedVisi
         double seasons = clock.seasonsBetween(on, day);
         List<Hypothesis> grown = new ArrayList<>(hypotheses.size());
         for (Hypothesis hypothesis : hypotheses) {
-            if (hypothesis.variant() == Variant.NONE && seasons > 0) {
+            if (hypothesis.isSound() && seasons > 0) {
                 addNew(grown, hypothesis.weight(), seasons, model);
             } else {
-                grown.add(new Hypothesis(hypothesis.weight(), hypothesis.variant(),
+                grown.add(new Hypothesis(hypothesis.weight(), hypothesis.fault(),
                         hypothesis.severity() + hypothesis.ratePerSeason() * seasons, hypothesis.ratePerSeason()));
             }
         }
@@ -80,11 +94,11 @@ public record Standing(LocalDate on, List<Hypothesis> hypotheses, int judgedVisi
         double total = model.onsets();
         double begun = 1 - Math.exp(-total * seasons);
         grown.add(Hypothesis.sound(weight * (1 - begun)));
-        for (Variant variant : Variant.values()) {
-            double share = total > 0 ? weight * begun * model.onsetsPerSeason().get(variant.ordinal()) / total : 0;
+        for (Fault fault : Fault.values()) {
+            double share = total > 0 ? weight * begun * model.onsetsPerSeason().get(fault.ordinal()) / total : 0;
             for (Growth way : model.growth()) {
                 if (share > 0) {
-                    grown.add(new Hypothesis(share * way.share(), variant, way.step() + way.ratePerSeason() * seasons / 2, way.ratePerSeason()));
+                    grown.add(new Hypothesis(share * way.share(), fault, way.step() + way.ratePerSeason() * seasons / 2, way.ratePerSeason()));
                 }
             }
         }
@@ -100,11 +114,11 @@ public record Standing(LocalDate on, List<Hypothesis> hypotheses, int judgedVisi
         return ageYears.isPresent() ? Math.max(0, ageYears.getAsDouble()) : life.assumedAge();
     }
 
-    /** Probability of a variant. */
-    public double probability(Variant variant) {
+    /** Probability that nothing is wrong. */
+    public double sound() {
         double sum = 0;
         for (Hypothesis hypothesis : hypotheses) {
-            sum += hypothesis.variant() == variant ? hypothesis.weight() : 0;
+            sum += hypothesis.isSound() ? hypothesis.weight() : 0;
         }
         return sum;
     }

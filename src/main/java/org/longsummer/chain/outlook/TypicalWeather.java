@@ -2,7 +2,6 @@ package org.longsummer.chain.outlook;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.longsummer.chain.condition.Fault;
 import org.longsummer.chain.condition.FaultEffect;
 import org.longsummer.chain.condition.Growth;
@@ -28,10 +27,9 @@ public final class TypicalWeather {
                 MoistAir.of(RETURN_DRY_BULB, RETURN_HUMIDITY, StandardAtmosphere.pressure(altitude)), CONDENSER_AIR);
         List<Effects> effects = new ArrayList<>();
         List<Double> onsets = new ArrayList<>();
-        for (Variant variant : Variant.values()) {
-            Optional<Fault> fault = variant.fault();
-            effects.add(fault.map(f -> effects(FaultEffect.of(f, sound, CONDENSER_AIR))).orElse(Effects.NONE));
-            onsets.add(fault.map(Fault::hazard).orElse(0.0));
+        for (Fault fault : Fault.values()) {
+            effects.add(effects(FaultEffect.of(fault, sound, CONDENSER_AIR)));
+            onsets.add(fault.hazard());
         }
         return new FaultModel(effects, onsets, Growth.ways());
     }

@@ -2,7 +2,7 @@ package org.longsummer.chain.weighing;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.longsummer.chain.outlook.Variant;
+import org.longsummer.chain.condition.Hypothesis;
 import org.longsummer.chain.visit.Work;
 
 /**
@@ -31,11 +31,11 @@ record Bundle(Option option, List<Remedy> remedies, double price, double expecte
         return new Bundle(cleaning ? Option.CLEAN : Option.REPAIR, remedies, price + (call ? ledger.callOut() : 0), 0);
     }
 
-    /** Chance that it cures a variant. */
-    double cures(Variant variant) {
+    /** Chance that it cures what is wrong in a state. */
+    double cures(Hypothesis state) {
         double left = 1;
         for (Remedy remedy : remedies) {
-            left *= 1 - remedy.cures(variant);
+            left *= 1 - remedy.cures(state);
         }
         return 1 - left;
     }
@@ -53,7 +53,7 @@ record Bundle(Option option, List<Remedy> remedies, double price, double expecte
         if (option == Option.REPLACE) {
             return states.replacing(i);
         }
-        double cures = cures(states.variant(i));
+        double cures = cures(states.states.get(i));
         return price + cures * states.cured[i].mean[0] + (1 - cures) * states.uncured(i, option).mean[0];
     }
 

@@ -1,7 +1,8 @@
 package org.longsummer.chain.weighing;
 
+import org.longsummer.chain.condition.Fault;
+import org.longsummer.chain.outlook.Effects;
 import org.longsummer.chain.outlook.QuittingHazard;
-import org.longsummer.chain.outlook.Variant;
 
 /**
  * What one possible state of a unit is expected to cost from each step to the horizon, worked out backwards.
@@ -32,7 +33,9 @@ final class Course {
 
     private final Ledger ledger;
     private final Calendar calendar;
-    private final Variant variant;
+    /** Null for the sound course. */
+    private final Fault fault;
+    private final Effects effects;
     private final double severity;
     private final double rate;
     /** The same machine once it is mended; null for the sound course itself. */
@@ -43,10 +46,11 @@ final class Course {
     private final double[] ofFault;
     private final double[] ofAge;
 
-    private Course(Ledger ledger, Variant variant, double severity, double rate, double[] ageing, double worthAtEnd, Course sound) {
+    private Course(Ledger ledger, Fault fault, double severity, double rate, double[] ageing, double worthAtEnd, Course sound) {
         this.ledger = ledger;
         this.calendar = ledger.calendar;
-        this.variant = variant;
+        this.fault = fault;
+        this.effects = fault == null ? Effects.NONE : ledger.model.effects(fault);
         this.severity = severity;
         this.rate = rate;
         this.sound = sound;
@@ -57,7 +61,7 @@ final class Course {
         ofAge = new double[calendar.steps];
         this.ageing = ageing;
         this.worthAtEnd = worthAtEnd;
-        double value = ledger.value(worthAtEnd, variant, at(calendar.elapsed[calendar.steps]));
+        double value = fault == null ? worthAtEnd : ledger.value(worthAtEnd, fault, at(calendar.elapsed[calendar.steps]));
         mean[calendar.steps] = -value;
         square[calendar.steps] = value * value;
         parts[AFTERWARDS] = -value;
@@ -72,7 +76,8 @@ final class Course {
     private Course(Ledger ledger, double[] bills, Course next) {
         this.ledger = ledger;
         calendar = ledger.calendar;
-        variant = next.variant;
+        fault = next.fault;
+        effects = next.effects;
         severity = next.severity;
         rate = next.rate;
         sound = next.sound;
@@ -100,12 +105,12 @@ final class Course {
     /** A sound machine of an age. */
     static Course sound(Ledger ledger, double ageYears) {
         double end = ageYears + ledger.calendar.elapsed[ledger.calendar.steps];
-        return new Course(ledger, Variant.NONE, 0, 0, ledger.ageing(ageYears), ledger.value(end), null);
+        return new Course(ledger, null, 0, 0, ledger.ageing(ageYears), ledger.value(end), null);
     }
 
     /** A machine with a fault; {@code sound} is the same machine without. */
-    static Course faulty(Ledger ledger, Variant variant, double severity, double rate, Course sound) {
-        return new Course(ledger, variant, severity, rate, sound.ageing, sound.worthAtEnd, sound);
+    static Course faulty(Ledger ledger, Fault fault, double severity, double rate, Course sound) {
+        return new Course(ledger, fault, severity, rate, sound.ageing, sound.worthAtEnd, sound);
     }
 
     private double at(double seasons) {
@@ -118,10 +123,10 @@ final class Course {
         for (int k = 0; k < calendar.steps; k++) {
             double start = at(calendar.elapsed[k]);
             double growth = calendar.seasons[k] > 0 ? (at(calendar.elapsed[k + 1]) - start) / calendar.seasons[k] : 0;
-            double fault = QuittingHazard.ofFault(variant, start, growth, calendar.seasons[k]);
+            double failing = fault == null ? 0 : QuittingHazard.ofFault(fault, start, growth, calendar.seasons[k]);
             double age = ageing[k];
-            double chance = QuittingHazard.share(fault + age);
-            ofFault[k] = fault > 0 ? chance * fault / (fault + age) : 0;
+            double chance = QuittingHazard.share(failing + age);
+            ofFault[k] = failing > 0 ? chance * failing / (failing + age) : 0;
             ofAge[k] = chance - ofFault[k];
             alive *= 1 - chance;
             quit[k + 1] = 1 - alive;
@@ -131,7 +136,7 @@ final class Course {
     private void step(int k) {
         double now = calendar.perHalfStep;
         double later = calendar.perStep;
-        double running = now * ledger.running(k, variant, at((calendar.elapsed[k] + calendar.elapsed[k + 1]) / 2));
+        double running = now * ledger.running(k, effects, at((calendar.elapsed[k] + calendar.elapsed[k + 1]) / 2));
         double found = foundAndDone(k);
         double stays = (1 - ofFault[k] - ofAge[k]) * (1 - found);
         mean[k] = running + stays * later * mean[k + 1];
@@ -141,10 +146,10 @@ final class Course {
         }
         parts[ENERGY] += running;
         leave(k, running, ofAge[k], now * ledger.death(k), later * ledger.renewed[k + 1], BREAKDOWN);
-        if (variant != Variant.NONE) {
-            double mended = later * (variant.isSealed() ? ledger.renewed[k + 1] : sound.mean[k + 1]);
-            leave(k, running, ofFault[k], now * ledger.breakdown(k, variant), mended, BREAKDOWN);
-            leave(k, running, (1 - ofFault[k] - ofAge[k]) * found, later * ledger.remedied(k + 1, variant), mended, LATER_WORK);
+        if (fault != null) {
+            double mended = later * (fault.isSealed() ? ledger.renewed[k + 1] : sound.mean[k + 1]);
+            leave(k, running, ofFault[k], now * ledger.breakdown(k, fault), mended, BREAKDOWN);
+            leave(k, running, (1 - ofFault[k] - ofAge[k]) * found, later * ledger.remedied(k + 1, fault), mended, LATER_WORK);
         }
     }
 
@@ -163,10 +168,10 @@ final class Course {
 
     /** Chance that the fault is found at the end of a step and worth its remedy then. */
     private double foundAndDone(int k) {
-        if (variant == Variant.NONE || ledger.found[k] == 0) {
+        if (fault == null || ledger.found[k] == 0) {
             return 0;
         }
-        double next = variant.isSealed() ? ledger.renewed[k + 1] : sound.mean[k + 1];
-        return ledger.remedied(k + 1, variant) + next < mean[k + 1] ? ledger.found[k] : 0;
+        double next = fault.isSealed() ? ledger.renewed[k + 1] : sound.mean[k + 1];
+        return ledger.remedied(k + 1, fault) + next < mean[k + 1] ? ledger.found[k] : 0;
     }
 }

@@ -1,11 +1,12 @@
 package org.longsummer.chain.weighing;
 
 import java.util.Optional;
+import org.longsummer.chain.condition.Fault;
+import org.longsummer.chain.condition.Hypothesis;
 import org.longsummer.chain.outlook.Effects;
 import org.longsummer.chain.outlook.FaultModel;
 import org.longsummer.chain.outlook.LifeCurve;
 import org.longsummer.chain.outlook.QuittingHazard;
-import org.longsummer.chain.outlook.Variant;
 import org.longsummer.chain.visit.Work;
 import org.longsummer.science.economics.PresentValue;
 
@@ -35,8 +36,8 @@ final class Ledger {
     private final double[] weakNights;
     /** A new unit in each step and at the horizon. */
     private final double[] newUnit;
-    /** Price of undoing each variant by a call of its own. */
-    private final double[] remedies = new double[Variant.COUNT];
+    /** Price of undoing each fault by a call of its own. */
+    private final double[] remedies = new double[Fault.COUNT];
     private final double sealedNow;
     private final double otherwiseNow;
     private final double lifeUsed;
@@ -64,8 +65,8 @@ final class Ledger {
         fillSteps();
         sealedNow = replacementNow(newUnit[0]);
         otherwiseNow = replacementNow(replacement);
-        for (Variant variant : Variant.values()) {
-            remedies[variant.ordinal()] = variant == Variant.NONE || variant.isSealed() ? 0 : planned(Remedy.against(variant));
+        for (Fault fault : Fault.values()) {
+            remedies[fault.ordinal()] = fault.isSealed() ? 0 : planned(Remedy.against(fault));
         }
         for (int k = calendar.steps; k >= 0; k--) {
             renewed[k] = renewed(k);
@@ -94,8 +95,7 @@ final class Ledger {
     }
 
     /** Energy and nights given back in a step at a severity. */
-    double running(int k, Variant variant, double severity) {
-        Effects effects = model.effects(variant);
+    double running(int k, Effects effects, double severity) {
         double capacity = effects.capacity(severity);
         double longer = Math.min(LONGEST_RUNNING, 1 / capacity);
         double weak = Math.max(0, Math.min(1, (Effects.LEAST_CAPACITY - capacity) / WEAK_SPAN));
@@ -103,8 +103,8 @@ final class Ledger {
     }
 
     /** Bill of a unit that quits of its fault in a step: the emergency, and the fault's own remedy or a new unit. */
-    double breakdown(int k, Variant variant) {
-        return emergency + remedied(k, variant);
+    double breakdown(int k, Fault fault) {
+        return emergency + remedied(k, fault);
     }
 
     /** Bill of a unit that dies of age in a step. */
@@ -120,8 +120,8 @@ final class Ledger {
     }
 
     /** A new unit now, by a quote in hand where there is one, less what the old one brings; the warranty gives one for a sealed fault. */
-    double replacementNow(Variant variant) {
-        return variant.isSealed() ? sealedNow : otherwiseNow;
+    double replacementNow(Hypothesis state) {
+        return state.isSealed() ? sealedNow : otherwiseNow;
     }
 
     private double replacementNow(double listed) {
@@ -135,8 +135,8 @@ final class Ledger {
     }
 
     /** What undoing a fault costs: its work, or a new unit where the sealed circuit is gone. */
-    double remedied(int k, Variant variant) {
-        return variant.isSealed() ? newUnit[k] : remedies[variant.ordinal()];
+    double remedied(int k, Fault fault) {
+        return fault.isSealed() ? newUnit[k] : remedies[fault.ordinal()];
     }
 
     Optional<Double> quoted(Work work) {
@@ -175,12 +175,9 @@ final class Ledger {
     }
 
     /** The same of a machine with a fault: less what the fault asks for, or gone with the sealed circuit. */
-    double value(double sound, Variant variant, double severity) {
-        if (variant == Variant.NONE) {
-            return sound;
-        }
+    double value(double sound, Fault fault, double severity) {
         double worse = Math.min(1, severity);
-        return variant.isSealed() ? sound * (1 - worse) : Math.max(0, sound - worse * remedies[variant.ordinal()]);
+        return fault.isSealed() ? sound * (1 - worse) : Math.max(0, sound - worse * remedies[fault.ordinal()]);
     }
 
     /** What the machine would be worth today if it were sound: all options start from it, so that what they lose of it is a cost. */

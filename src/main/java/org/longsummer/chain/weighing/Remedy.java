@@ -1,7 +1,8 @@
 package org.longsummer.chain.weighing;
 
 import java.util.List;
-import org.longsummer.chain.outlook.Variant;
+import org.longsummer.chain.condition.Fault;
+import org.longsummer.chain.condition.Hypothesis;
 import org.longsummer.chain.visit.Work;
 
 /**
@@ -9,15 +10,14 @@ import org.longsummer.chain.visit.Work;
  * curing are ours.
  */
 enum Remedy {
-    FILTER(Work.FILTER, null, PriceKey.FILTER_PART, true, 0.97, Variant.FILTER),
-    CONDENSER_COIL(Work.CONDENSER_COIL, PriceKey.COIL_HOURS, null, true, 0.92, Variant.CONDENSER_COIL),
-    EVAPORATOR_COIL(Work.EVAPORATOR_COIL, PriceKey.COIL_HOURS, null, true, 0.92, Variant.EVAPORATOR_COIL),
-    CAPACITOR(Work.CAPACITOR, PriceKey.CAPACITOR_HOURS, PriceKey.CAPACITOR_PART, false, 0.95, Variant.CAPACITOR),
-    DIVIDER(Work.DIVIDER, PriceKey.DIVIDER_HOURS, PriceKey.DIVIDER_PART, false, 0.90, Variant.DIVIDER),
-    FAN_MOTOR(Work.FAN_MOTOR, PriceKey.FAN_MOTOR_HOURS, PriceKey.FAN_MOTOR_PART, false, 0.85, Variant.FAN_DRAG),
+    FILTER(Work.FILTER, null, PriceKey.FILTER_PART, true, 0.97),
+    CONDENSER_COIL(Work.CONDENSER_COIL, PriceKey.COIL_HOURS, null, true, 0.92),
+    EVAPORATOR_COIL(Work.EVAPORATOR_COIL, PriceKey.COIL_HOURS, null, true, 0.92),
+    CAPACITOR(Work.CAPACITOR, PriceKey.CAPACITOR_HOURS, PriceKey.CAPACITOR_PART, false, 0.95),
+    DIVIDER(Work.DIVIDER, PriceKey.DIVIDER_HOURS, PriceKey.DIVIDER_PART, false, 0.90),
+    FAN_MOTOR(Work.FAN_MOTOR, PriceKey.FAN_MOTOR_HOURS, PriceKey.FAN_MOTOR_PART, false, 0.85),
     /** Leak found and charge put back, or a compressor changed, on a unit that was never made to be opened. */
-    SEALED_SYSTEM(Work.SEALED_SYSTEM, PriceKey.SEALED_SYSTEM_HOURS, PriceKey.SEALED_SYSTEM_PART, false, 0.55, Variant.REFRIGERANT,
-            Variant.COMPRESSOR);
+    SEALED_SYSTEM(Work.SEALED_SYSTEM, PriceKey.SEALED_SYSTEM_HOURS, PriceKey.SEALED_SYSTEM_PART, false, 0.55);
 
     static final List<Remedy> ALL = List.of(values());
 
@@ -26,25 +26,23 @@ enum Remedy {
     private final PriceKey part;
     private final boolean cleaning;
     private final double chance;
-    private final List<Variant> cures;
 
-    Remedy(Work work, PriceKey hours, PriceKey part, boolean cleaning, double chance, Variant... cures) {
+    Remedy(Work work, PriceKey hours, PriceKey part, boolean cleaning, double chance) {
         this.work = work;
         this.hours = hours;
         this.part = part;
         this.cleaning = cleaning;
         this.chance = chance;
-        this.cures = List.of(cures);
     }
 
-    /** The remedy of a variant that has one on a roof: everything but what sits in the sealed circuit, and nothing. */
-    static Remedy against(Variant variant) {
+    /** The remedy of a fault. */
+    static Remedy against(Fault fault) {
         for (Remedy remedy : ALL) {
-            if (remedy.cures.contains(variant)) {
+            if (remedy.work == fault.cure()) {
                 return remedy;
             }
         }
-        throw new IllegalArgumentException("no work cures " + variant.phrase());
+        throw new IllegalArgumentException("no price for the work that cures " + fault);
     }
 
     Work work() {
@@ -61,8 +59,8 @@ enum Remedy {
     }
 
     /** Chance that it cures what is wrong; 0 for what it does not touch. */
-    double cures(Variant variant) {
-        return cures.contains(variant) ? chance : 0;
+    double cures(Hypothesis state) {
+        return state.fault().isPresent() && state.fault().get().cure() == work ? chance : 0;
     }
 
     /** Hours and part, without the call-out. */

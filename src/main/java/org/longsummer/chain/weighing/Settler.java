@@ -2,9 +2,9 @@ package org.longsummer.chain.weighing;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.longsummer.chain.condition.Fault;
+import org.longsummer.chain.condition.Hypothesis;
 import org.longsummer.chain.condition.NextBestReading.Kind;
-import org.longsummer.chain.outlook.Hypothesis;
-import org.longsummer.chain.outlook.Variant;
 import org.longsummer.quantity.Money;
 
 /**
@@ -26,19 +26,19 @@ final class Settler {
      * @param misleads how often it shows what is not there
      * @param needsCall whether a technician has to come for it
      */
-    private record Test(Kind kind, int minutes, Variant variant, double from, double shows, double misleads, boolean needsCall) {
+    private record Test(Kind kind, int minutes, Fault fault, double from, double shows, double misleads, boolean needsCall) {
         double positive(Hypothesis state) {
-            return state.variant() == variant && state.severity() >= from ? shows : misleads;
+            return state.isOf(fault) && state.severity() >= from ? shows : misleads;
         }
     }
 
     private static final List<Test> TESTS = List.of(
-            new Test(Kind.CAPACITOR, 10, Variant.CAPACITOR, 0.3, 0.95, 0.05, true),
-            new Test(Kind.LOOK_AT_COILS, 5, Variant.CONDENSER_COIL, 0.4, 0.85, 0.10, false),
-            new Test(Kind.LOOK_AT_FILTER, 2, Variant.FILTER, 0.3, 0.90, 0.10, false),
-            new Test(Kind.FAN_ONLY_AMPS, 5, Variant.FAN_DRAG, 0.3, 0.90, 0.05, true),
-            new Test(Kind.ROOM_AIR, 3, Variant.DIVIDER, 0.4, 0.85, 0.10, false),
-            new Test(Kind.CONDENSER_LEAVING, 8, Variant.CONDENSER_COIL, 0.4, 0.75, 0.20, true));
+            new Test(Kind.CAPACITOR, 10, Fault.CAPACITOR, 0.3, 0.95, 0.05, true),
+            new Test(Kind.LOOK_AT_COILS, 5, Fault.CONDENSER_COIL, 0.4, 0.85, 0.10, false),
+            new Test(Kind.LOOK_AT_FILTER, 2, Fault.FILTER, 0.3, 0.90, 0.10, false),
+            new Test(Kind.FAN_ONLY_AMPS, 5, Fault.FAN_DRAG, 0.3, 0.90, 0.05, true),
+            new Test(Kind.ROOM_AIR, 3, Fault.DIVIDER, 0.4, 0.85, 0.10, false),
+            new Test(Kind.CONDENSER_LEAVING, 8, Fault.CONDENSER_COIL, 0.4, 0.75, 0.20, true));
 
     private Settler() {}
 

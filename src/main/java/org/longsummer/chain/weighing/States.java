@@ -3,8 +3,8 @@ package org.longsummer.chain.weighing;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import org.longsummer.chain.outlook.Hypothesis;
-import org.longsummer.chain.outlook.Variant;
+import org.longsummer.chain.condition.Fault;
+import org.longsummer.chain.condition.Hypothesis;
 
 /** The states that a unit's history leaves possible, near ones merged, each with its course if left alone and if cured. */
 final class States {
@@ -47,12 +47,12 @@ final class States {
 
     /** A unit whose compressor does not run: either an electrical part will do, or it is gone. */
     static States dead(Ledger ledger, double partWillDo, int seasonEnd) {
-        States states = new States(ledger, List.of(new Hypothesis(partWillDo, Variant.CAPACITOR, 1, 0),
-                new Hypothesis(1 - partWillDo, Variant.COMPRESSOR, 1, 0)));
+        States states = new States(ledger, List.of(new Hypothesis(partWillDo, Fault.CAPACITOR, 1, 0),
+                new Hypothesis(1 - partWillDo, Fault.COMPRESSOR, 1, 0)));
         double[] idle = ledger.idle(seasonEnd);
         for (int i = 0; i < states.count(); i++) {
             double[] bought = new double[idle.length];
-            Arrays.fill(bought, ledger.replacementNow(states.variant(i)));
+            Arrays.fill(bought, ledger.replacementNow(states.states.get(i)));
             states.kept[i] = Course.after(ledger, idle, states.renewed);
             states.cured[i] = states.sound;
             states.uncured[i] = Course.after(ledger, bought, states.renewed);
@@ -63,8 +63,8 @@ final class States {
     private void run() {
         for (int i = 0; i < weights.length; i++) {
             Hypothesis state = states.get(i);
-            kept[i] = state.variant() == Variant.NONE ? sound
-                    : Course.faulty(ledger, state.variant(), state.severity(), state.ratePerSeason(), sound);
+            kept[i] = state.isSound() ? sound
+                    : Course.faulty(ledger, state.fault().get(), state.severity(), state.ratePerSeason(), sound);
             cured[i] = regrows(state) ? regrown(i) : sound;
             uncured[i] = kept[i];
         }
@@ -72,10 +72,6 @@ final class States {
 
     int count() {
         return weights.length;
-    }
-
-    Variant variant(int i) {
-        return states.get(i).variant();
     }
 
     /** Cost of leaving it alone in one state. */
@@ -90,28 +86,28 @@ final class States {
 
     /** Cost of a new unit in one state. */
     double replacing(int i) {
-        return ledger.replacementNow(variant(i)) + renewed.mean[0];
+        return ledger.replacementNow(states.get(i)) + renewed.mean[0];
     }
 
     /** What a remedy is worth in one state, its price left out. */
     double gain(int i, Remedy remedy) {
-        return remedy.cures(variant(i)) * (kept[i].mean[0] - cured[i].mean[0]);
+        return remedy.cures(states.get(i)) * (kept[i].mean[0] - cured[i].mean[0]);
     }
 
     /** The course of clean dirt growing again, shared by the states that differ only in how far it had come. */
     private Course regrown(int i) {
+        Fault dirt = states.get(i).fault().get();
         for (int j = 0; j < i; j++) {
-            if (variant(j) == variant(i) && states.get(j).ratePerSeason() == states.get(i).ratePerSeason()) {
+            if (states.get(j).isOf(dirt) && states.get(j).ratePerSeason() == states.get(i).ratePerSeason()) {
                 return cured[j];
             }
         }
-        return Course.faulty(ledger, variant(i), 0, states.get(i).ratePerSeason(), sound);
+        return Course.faulty(ledger, dirt, 0, states.get(i).ratePerSeason(), sound);
     }
 
     /** Dirt comes back at its own rate. */
     private static boolean regrows(Hypothesis state) {
-        return state.ratePerSeason() > 0 && (state.variant() == Variant.CONDENSER_COIL || state.variant() == Variant.EVAPORATOR_COIL
-                || state.variant() == Variant.FILTER);
+        return state.fault().isPresent() && state.fault().get().comesBack(state.ratePerSeason());
     }
 
     private static List<Hypothesis> merged(List<Hypothesis> hypotheses) {
@@ -132,13 +128,13 @@ final class States {
             return List.of(Hypothesis.sound(1));
         }
         double scale = 1 / kept;
-        return merged.stream().map(h -> new Hypothesis(h.weight() * scale, h.variant(), h.severity(), h.ratePerSeason())).toList();
+        return merged.stream().map(h -> h.weighing(h.weight() * scale)).toList();
     }
 
     private static int indexOfLike(List<Hypothesis> merged, Hypothesis other) {
         for (int i = 0; i < merged.size(); i++) {
             Hypothesis one = merged.get(i);
-            if (one.variant() == other.variant() && (one.variant() == Variant.NONE || one.ratePerSeason() == other.ratePerSeason()
+            if (one.fault().equals(other.fault()) && (one.isSound() || one.ratePerSeason() == other.ratePerSeason()
                     && Math.abs(one.severity() - other.severity()) < SEVERITY_BIN)) {
                 return i;
             }
@@ -148,8 +144,8 @@ final class States {
 
     private static Hypothesis joined(Hypothesis one, Hypothesis other) {
         double weight = one.weight() + other.weight();
-        double severity = one.variant() == Variant.NONE ? 0
+        double severity = one.isSound() ? 0
                 : (one.weight() * one.severity() + other.weight() * other.severity()) / weight;
-        return new Hypothesis(weight, one.variant(), severity, one.ratePerSeason());
+        return new Hypothesis(weight, one.fault(), severity, one.ratePerSeason());
     }
 }

@@ -3,16 +3,18 @@ package org.longsummer.chain.weighing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.longsummer.chain.outlook.Hypothesis;
+import org.longsummer.chain.condition.Fault;
+import org.longsummer.chain.condition.Hypothesis;
 import org.longsummer.chain.outlook.Standing;
-import org.longsummer.chain.outlook.Variant;
 import org.longsummer.chain.visit.Work;
 import org.longsummer.quantity.Money;
 
 /** The four options over all possible states of one unit. */
 final class Table {
     /** Chance that a capacitor or another electrical part brings a dead compressor back, by what it was suspected of. Ours. */
-    private static final double[] PART_WILL_DO = partWillDo();
+    private static final double PART_WILL_DO = 0.3;
+    private static final double PART_WILL_DO_SEALED = 0.05;
+    private static final double PART_WILL_DO_CAPACITOR = 0.8;
     /** A chance to cure below which an option is no alternative worth naming. */
     private static final double SOME_CHANCE = 0.1;
 
@@ -33,20 +35,16 @@ final class Table {
 
     /** A unit found with its compressor not running. */
     static Table ofDead(Ledger ledger, Standing standing, int seasonEnd) {
-        double partWillDo = standing.hypotheses().isEmpty() ? PART_WILL_DO[Variant.NONE.ordinal()] : 0;
+        double partWillDo = standing.hypotheses().isEmpty() ? PART_WILL_DO : 0;
         for (Hypothesis hypothesis : standing.hypotheses()) {
-            partWillDo += hypothesis.weight() * PART_WILL_DO[hypothesis.variant().ordinal()];
+            partWillDo += hypothesis.weight() * partWillDo(hypothesis);
         }
         States states = States.dead(ledger, partWillDo, seasonEnd);
         return new Table(states, ledger, Bundle.ofDead(states, ledger));
     }
 
-    private static double[] partWillDo() {
-        double[] chances = new double[Variant.COUNT];
-        for (Variant variant : Variant.values()) {
-            chances[variant.ordinal()] = variant.isSealed() ? 0.05 : variant == Variant.CAPACITOR ? 0.8 : 0.3;
-        }
-        return chances;
+    private static double partWillDo(Hypothesis state) {
+        return state.isSealed() ? PART_WILL_DO_SEALED : state.isOf(Fault.CAPACITOR) ? PART_WILL_DO_CAPACITOR : PART_WILL_DO;
     }
 
     /** The options, cheapest first; of equal ones the smaller intervention first. */
@@ -71,7 +69,7 @@ final class Table {
     private double cures(Bundle bundle) {
         double sum = 0;
         for (int i = 0; i < states.count(); i++) {
-            sum += states.weights[i] * bundle.cures(states.variant(i));
+            sum += states.weights[i] * bundle.cures(states.states.get(i));
         }
         return sum;
     }
@@ -122,9 +120,9 @@ final class Table {
         double sum = 0;
         for (int i = 0; i < states.count(); i++) {
             double now = chosen.in(states, i);
-            double ahead = chosen.option() == Option.REPLACE ? ledger.replacementNow(states.variant(i)) + states.renewed.mean[1]
-                    : chosen.price() + chosen.cures(states.variant(i)) * states.cured[i].mean[1]
-                            + (1 - chosen.cures(states.variant(i))) * states.uncured(i, chosen.option()).mean[1];
+            double ahead = chosen.option() == Option.REPLACE ? ledger.replacementNow(states.states.get(i)) + states.renewed.mean[1]
+                    : chosen.price() + chosen.cures(states.states.get(i)) * states.cured[i].mean[1]
+                            + (1 - chosen.cures(states.states.get(i))) * states.uncured(i, chosen.option()).mean[1];
             sum += states.weights[i] * (states.kept[i].mean[0] + later * states.kept[i].staysFirst * (ahead - states.kept[i].mean[1]) - now);
         }
         return sum;
@@ -140,8 +138,8 @@ final class Table {
             boolean isNew = bundle.option() == Option.REPLACE;
             Course uncured = states.uncured(i, bundle.option());
             Course cured = isNew ? states.renewed : states.cured[i];
-            double chance = isNew ? 1 : bundle.cures(states.variant(i));
-            double price = isNew ? ledger.replacementNow(states.variant(i)) : bundle.price();
+            double chance = isNew ? 1 : bundle.cures(states.states.get(i));
+            double price = isNew ? ledger.replacementNow(states.states.get(i)) : bundle.price();
             double weight = states.weights[i];
             now += weight * price;
             cures += weight * chance;
@@ -166,7 +164,7 @@ final class Table {
         double mean = 0;
         double square = 0;
         for (int i = 0; i < states.count(); i++) {
-            double listed = bundle.option() == Option.REPLACE ? ledger.replacementNow(states.variant(i)) : bundle.price();
+            double listed = bundle.option() == Option.REPLACE ? ledger.replacementNow(states.states.get(i)) : bundle.price();
             double paid = agreed.isPresent() ? agreed.get().amount() : listed;
             double saving = states.keeping(i) - bundle.in(states, i) + listed - paid;
             price += states.weights[i] * paid;

@@ -7,7 +7,6 @@ import java.util.Optional;
 import org.longsummer.chain.outlook.FaultModel;
 import org.longsummer.chain.outlook.LifeCurve;
 import org.longsummer.chain.outlook.Standing;
-import org.longsummer.chain.outlook.Variant;
 import org.longsummer.chain.season.SeasonClock;
 import org.longsummer.chain.visit.Work;
 import org.longsummer.quantity.Money;
@@ -113,13 +112,13 @@ public final class Weigher {
             return true;
         }
         boolean ownCurve = life.origin() == LifeCurve.Origin.OWN_FLEET || life.origin() == LifeCurve.Origin.USER;
-        boolean shown = standing.judgedVisits() >= 2 && standing.probability(Variant.NONE) < 0.5;
+        boolean shown = standing.judgedVisits() >= 2 && standing.sound() < 0.5;
         return (shown || ownCurve) && table.bestProbability(bundle) >= 0.5;
     }
 
     private Advice.Timing timing(Standing standing, Bundle chosen, double waiting) {
         if (chosen.option() == Option.KEEP) {
-            boolean suspect = clock.isOpen(standing.on()) && standing.hasHistory() && standing.probability(Variant.NONE) < 0.5;
+            boolean suspect = clock.isOpen(standing.on()) && standing.hasHistory() && standing.sound() < 0.5;
             return suspect ? Advice.Timing.LOOK_AGAIN_IN_30_DAYS : Advice.Timing.NEXT_CHECK;
         }
         if (!clock.isOpen(standing.on())) {

@@ -31,7 +31,7 @@ final class Works {
             double gain = 0;
             for (int i = 0; i < weights.length; i++) {
                 gain += weights[i] * states.gain(i, remedy);
-                suspected[remedy.ordinal()] += remedy.cures(states.variant(i)) > 0 ? weights[i] : 0;
+                suspected[remedy.ordinal()] += remedy.cures(states.states.get(i)) > 0 ? weights[i] : 0;
             }
             net[remedy.ordinal()] = gain - total * price(remedy, ledger, callOut);
         }

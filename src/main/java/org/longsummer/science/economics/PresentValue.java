@@ -20,7 +20,7 @@ public final class PresentValue {
      */
     public static double ofSingle(double rate, double periods) {
         require(rate, periods);
-        return rate == 0 ? 1 : Math.exp(-periods * Math.log(1 + rate));
+        return Math.exp(-periods * Math.log(1 + rate));
     }
 
     /** P/A, today's worth of 1 paid at the end of each of n periods: (1 - (1 + i)^-n) / i. */

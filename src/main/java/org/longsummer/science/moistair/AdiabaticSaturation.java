@@ -21,14 +21,14 @@ final class AdiabaticSaturation {
         return humidityRatio(dryBulb, wetBulb, saturated, wetBulb >= 0);
     }
 
-    private static double humidityRatio(double t, double wetBulb, double saturated, boolean liquid) {
+    static double humidityRatio(double t, double wetBulb, double saturated, boolean liquid) {
         return liquid
                 ? ((2501 - 2.326 * wetBulb) * saturated - 1.006 * (t - wetBulb)) / (2501 + 1.86 * t - 4.186 * wetBulb)
                 : ((2830 - 0.24 * wetBulb) * saturated - 1.006 * (t - wetBulb)) / (2830 + 1.86 * t - 2.1 * wetBulb);
     }
 
     /** Slope of eq. 33 or 35 with wet bulb, given their value and the slope of the saturated ratio. */
-    private static double slope(double t, double wetBulb, double saturated, double slopeOfSaturated, double value, boolean liquid) {
+    static double slope(double t, double wetBulb, double saturated, double slopeOfSaturated, double value, boolean liquid) {
         return liquid
                 ? ((2501 - 2.326 * wetBulb) * slopeOfSaturated - 2.326 * saturated + 1.006 + 4.186 * value) / (2501 + 1.86 * t - 4.186 * wetBulb)
                 : ((2830 - 0.24 * wetBulb) * slopeOfSaturated - 0.24 * saturated + 1.006 + 2.1 * value) / (2830 + 1.86 * t - 2.1 * wetBulb);

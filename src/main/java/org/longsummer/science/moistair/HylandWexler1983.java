@@ -52,7 +52,7 @@ public final class HylandWexler1983 {
     }
 
     /** Only where the search begins: the straight line in 1/T through the triple point, at the slope of eq. 5 or 6 there. */
-    private static double start(double logarithm) {
+    static double start(double logarithm) {
         double latentOverGas = logarithm < LOGARITHM_AT_TRIPLE_POINT ? 6140 : 5300;
         double inverse = 1 / TRIPLE_POINT - (logarithm - LOGARITHM_AT_TRIPLE_POINT) / latentOverGas;
         return Math.max(COLDEST, Math.min(HOTTEST, inverse > 0 ? 1 / inverse : HOTTEST));

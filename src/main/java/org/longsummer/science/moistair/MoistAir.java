@@ -102,8 +102,7 @@ public record MoistAir(Temperature dryBulb, double humidityRatio, Pressure press
             } else {
                 low = t;
             }
-            double slope = 1006 + 1860 * w + slopeOfRatio(w, t) * (2501000 + 1860 * (t - ICE_POINT));
-            double next = t - miss / slope;
+            double next = t - miss / slopeOfEnthalpy(w, t);
             t = next > low && next < high ? next : (low + high) / 2;
         }
         throw new IllegalArgumentException("no saturated air has an enthalpy of " + enthalpy + " J/kg at " + p + " Pa");
@@ -113,7 +112,7 @@ public record MoistAir(Temperature dryBulb, double humidityRatio, Pressure press
      * Only where a search begins: temperature of saturated air by its enthalpy, °C, nearly a straight line in a shifted logarithm;
      * within 1 K from −10 to 35 °C and from sea level to 10,000 ft.
      */
-    private static double startAtEnthalpy(double enthalpy, double pressure) {
+    static double startAtEnthalpy(double enthalpy, double pressure) {
         double thinness = STANDARD_PRESSURE / pressure;
         double shift = 35000 * Math.sqrt(thinness);
         double shifted = (enthalpy + shift) / (10060 + 19300 * thinness + shift);
@@ -162,6 +161,11 @@ public record MoistAir(Temperature dryBulb, double humidityRatio, Pressure press
     /** Humidity ratio of air whose vapour has this pressure, eq. 20; both in Pa. */
     static double ratio(double vapour, double pressure) {
         return MOLAR_MASS_RATIO * vapour / (pressure - vapour);
+    }
+
+    /** Slope of the enthalpy of saturated air with temperature, J/(kg K). */
+    static double slopeOfEnthalpy(double saturated, double kelvins) {
+        return 1006 + 1860 * saturated + slopeOfRatio(saturated, kelvins) * (2501000 + 1860 * (kelvins - ICE_POINT));
     }
 
     /** Slope of the saturated humidity ratio with temperature, 1/K. */

@@ -33,10 +33,6 @@ public final class SharedKalmanFilter {
         return new SharedKalmanFilter(this);
     }
 
-    public int states() {
-        return states;
-    }
-
     public double covariance(int i, int j) {
         return covariance[i][j];
     }

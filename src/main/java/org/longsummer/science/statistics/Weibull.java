@@ -33,16 +33,15 @@ public record Weibull(double shape, double scale, double location) {
         return Math.exp(-cumulativeHazard(t));
     }
 
-    /** Rate of failing at t of what still lives, per unit of time; 0 before the location. */
+    /** Rate of failing at t of what still lives, per unit of time; 0 before the location, and infinite just there for a shape below 1. */
     public double hazard(double t) {
         double x = t - location;
-        return x <= 0 ? (shape == 1 && x == 0 ? 1 / scale : 0) : shape / scale * Math.pow(x / scale, shape - 1);
+        return x < 0 ? 0 : shape / scale * Math.pow(x / scale, shape - 1);
     }
 
     /** -ln S(t). */
     public double cumulativeHazard(double t) {
-        double x = t - location;
-        return x <= 0 ? 0 : Math.pow(x / scale, shape);
+        return Math.pow(Math.max(0, t - location) / scale, shape);
     }
 
     /** Probability of failing within a span, given that it lived to an age. */

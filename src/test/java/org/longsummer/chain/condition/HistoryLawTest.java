@@ -196,7 +196,7 @@ class HistoryLawTest {
                 sum += p;
             }
             assertEquals(1, sum, 1e-12);
-            double histories = verdict.beliefs().stream().mapToDouble(Belief::weight).sum();
+            double histories = verdict.hypotheses().stream().mapToDouble(Hypothesis::weight).sum();
             assertEquals(1, histories, 1e-9);
         }
     }
@@ -204,7 +204,7 @@ class HistoryLawTest {
     private static void answered(List<Verdict> verdicts, int count) {
         assertEquals(count, verdicts.size());
         for (Verdict verdict : verdicts) {
-            assertTrue(verdict.beliefs().size() <= MOST_HISTORIES, verdict.beliefs().size() + " histories");
+            assertTrue(verdict.hypotheses().size() <= MOST_HISTORIES, verdict.hypotheses().size() + " histories");
             assertTrue(none(verdict) >= 0 && none(verdict) <= 1);
             double u = verdict.departure().expectedSplit().orElseThrow().standardUncertainty().fahrenheit();
             assertTrue(u > 0.3 && u < 12, "u " + u);

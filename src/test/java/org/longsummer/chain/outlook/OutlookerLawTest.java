@@ -8,11 +8,12 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
 import java.util.List;
-import org.longsummer.chain.condition.Growth;
 import java.util.OptionalDouble;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
-import org.longsummer.chain.condition.Condition;
+import org.longsummer.chain.condition.Fault;
+import org.longsummer.chain.condition.Growth;
+import org.longsummer.chain.condition.Hypothesis;
 import org.longsummer.chain.season.SeasonClock;
 
 class OutlookerLawTest {
@@ -28,14 +29,14 @@ class OutlookerLawTest {
         return OUTLOOKER.limit(standing(hypotheses));
     }
 
-    private static Hypothesis fault(double weight, Variant variant, double severity, double rate) {
-        return new Hypothesis(weight, variant, severity, rate);
+    private static Hypothesis fault(double weight, Fault fault, double severity, double rate) {
+        return new Hypothesis(weight, fault, severity, rate);
     }
 
     @Test
     void aCertainFaultReachesTheLimitWhenItsGrowthSays() {
-        double atLimit = TypicalFaults.MODEL.effects(Variant.CONDENSER_COIL).severityAtLimit();
-        Outlook.Limit limit = limit(fault(1, Variant.CONDENSER_COIL, 0.2, 1.2));
+        double atLimit = TypicalFaults.MODEL.effects(Fault.CONDENSER_COIL).severityAtLimit();
+        Outlook.Limit limit = limit(fault(1, Fault.CONDENSER_COIL, 0.2, 1.2));
         LocalDate expected = CLOCK.dateAfter(JUNE, (atLimit - 0.2) / 1.2);
         assertEquals(0, ChronoUnit.DAYS.between(expected, limit.p50().orElseThrow()), 2);
         assertTrue(limit.p10().orElseThrow().isBefore(expected) && limit.p90().orElseThrow().isAfter(expected));
@@ -52,15 +53,15 @@ class OutlookerLawTest {
 
     @Test
     void aThinSuspicionHasAChanceAndNoDate() {
-        Outlook.Limit thin = limit(fault(0.15, Variant.CONDENSER_COIL, 0.6, 1.2), Hypothesis.sound(0.85));
+        Outlook.Limit thin = limit(fault(0.15, Fault.CONDENSER_COIL, 0.6, 1.2), Hypothesis.sound(0.85));
         assertTrue(thin.p10().isEmpty() && thin.p50().isEmpty() && thin.p90().isEmpty());
         assertEquals(0.15, thin.ofPresentFault(), 1e-12);
-        assertTrue(limit(fault(0.3, Variant.CONDENSER_COIL, 0.6, 1.2), Hypothesis.sound(0.7)).p50().isPresent());
+        assertTrue(limit(fault(0.3, Fault.CONDENSER_COIL, 0.6, 1.2), Hypothesis.sound(0.7)).p50().isPresent());
     }
 
     @Test
     void whatIsPastTheLimitIsThereToday() {
-        Outlook.Limit limit = limit(fault(0.6, Variant.CAPACITOR, 1, 0), Hypothesis.sound(0.4));
+        Outlook.Limit limit = limit(fault(0.6, Fault.CAPACITOR, 1, 0), Hypothesis.sound(0.4));
         assertEquals(JUNE, limit.p50().orElseThrow());
         assertEquals(JUNE, limit.p90().orElseThrow());
         assertEquals(0.6, limit.alreadyPast(), 1e-12);
@@ -70,21 +71,21 @@ class OutlookerLawTest {
 
     @Test
     void aStepThatStaysBelowTheLimitNeverReachesIt() {
-        assertEquals(0, limit(fault(1, Variant.CONDENSER_COIL, 0.3, 0)).withinHorizon(), 0);
-        assertEquals(0, limit(fault(1, Variant.CONDENSER_COIL, 0, 0)).withinHorizon(), 0);
+        assertEquals(0, limit(fault(1, Fault.CONDENSER_COIL, 0.3, 0)).withinHorizon(), 0);
+        assertEquals(0, limit(fault(1, Fault.CONDENSER_COIL, 0, 0)).withinHorizon(), 0);
     }
 
     @Test
     void worseFasterAndLikelierIsNeverLater() {
-        for (Variant variant : Variant.values()) {
+        for (Fault fault : Fault.values()) {
             LocalDate before = LocalDate.MAX;
-            for (double severity = 0; severity <= 1.2 && variant != Variant.NONE; severity += 0.1) {
-                LocalDate now = limit(fault(0.9, variant, severity, 0.9), Hypothesis.sound(0.1)).p50().orElse(LocalDate.MAX);
-                assertTrue(!now.isAfter(before), variant + " " + severity);
-                LocalDate faster = limit(fault(0.9, variant, severity, 1.8), Hypothesis.sound(0.1)).p50().orElse(LocalDate.MAX);
-                assertTrue(!faster.isAfter(now), variant + " " + severity);
-                Outlook.Limit likelier = limit(fault(1, variant, severity, 0.9));
-                assertTrue(likelier.ofPresentFault() >= limit(fault(0.9, variant, severity, 0.9), Hypothesis.sound(0.1)).ofPresentFault());
+            for (double severity = 0; severity <= 1.2; severity += 0.1) {
+                LocalDate now = limit(fault(0.9, fault, severity, 0.9), Hypothesis.sound(0.1)).p50().orElse(LocalDate.MAX);
+                assertTrue(!now.isAfter(before), fault + " " + severity);
+                LocalDate faster = limit(fault(0.9, fault, severity, 1.8), Hypothesis.sound(0.1)).p50().orElse(LocalDate.MAX);
+                assertTrue(!faster.isAfter(now), fault + " " + severity);
+                Outlook.Limit likelier = limit(fault(1, fault, severity, 0.9));
+                assertTrue(likelier.ofPresentFault() >= limit(fault(0.9, fault, severity, 0.9), Hypothesis.sound(0.1)).ofPresentFault());
                 before = now;
             }
         }
@@ -92,11 +93,11 @@ class OutlookerLawTest {
 
     @Test
     void theLimitIsWhereOneOfTheRatiosReachesIt() {
-        for (Variant variant : Variant.values()) {
-            Effects effects = TypicalFaults.MODEL.effects(variant);
+        for (Fault fault : Fault.values()) {
+            Effects effects = TypicalFaults.MODEL.effects(fault);
             double severity = effects.severityAtLimit();
             if (severity < Double.POSITIVE_INFINITY) {
-                assertEquals(1, effects.shareOfLimit(severity), 1e-9, variant.name());
+                assertEquals(1, effects.shareOfLimit(severity), 1e-9, fault.name());
                 assertTrue(effects.shareOfLimit(severity - 0.01) < 1);
             }
         }
@@ -106,8 +107,8 @@ class OutlookerLawTest {
     /** The histogram against drawing the same future a hundred thousand times; a rate is spread over nine points, which shows in so few states. */
     @Test
     void agreesWithDrawingFutures() {
-        List<Hypothesis> hypotheses = List.of(Hypothesis.sound(0.5), fault(0.3, Variant.CONDENSER_COIL, 0.3, 0.6),
-                fault(0.2, Variant.COMPRESSOR, 0.1, 1.2));
+        List<Hypothesis> hypotheses = List.of(Hypothesis.sound(0.5), fault(0.3, Fault.CONDENSER_COIL, 0.3, 0.6),
+                fault(0.2, Fault.COMPRESSOR, 0.1, 1.2));
         FirstPassage passage = new FirstPassage.Ahead(TypicalFaults.MODEL, 1.5).of(hypotheses);
         Random random = new Random(11);
         int draws = 100_000;
@@ -132,15 +133,15 @@ class OutlookerLawTest {
     private static double drawn(double which, Random random) {
         if (which >= 0.5) {
             boolean condenser = which < 0.8;
-            Variant variant = condenser ? Variant.CONDENSER_COIL : Variant.COMPRESSOR;
+            Fault fault = condenser ? Fault.CONDENSER_COIL : Fault.COMPRESSOR;
             double rate = condenser ? 0.6 * Math.exp(0.25 * random.nextGaussian()) : 1.2 * Math.exp(0.6 * random.nextGaussian());
-            return (TypicalFaults.MODEL.effects(variant).severityAtLimit() - (condenser ? 0.3 : 0.1)) / rate;
+            return (TypicalFaults.MODEL.effects(fault).severityAtLimit() - (condenser ? 0.3 : 0.1)) / rate;
         }
         double onset = -Math.log(1 - random.nextDouble()) / TypicalFaults.MODEL.onsets();
         double pick = random.nextDouble() * TypicalFaults.MODEL.onsets();
-        int variant = 0;
-        while (pick >= TypicalFaults.MODEL.onsetsPerSeason().get(variant)) {
-            pick -= TypicalFaults.MODEL.onsetsPerSeason().get(variant++);
+        int begun = 0;
+        while (pick >= TypicalFaults.MODEL.onsetsPerSeason().get(begun)) {
+            pick -= TypicalFaults.MODEL.onsetsPerSeason().get(begun++);
         }
         double way = random.nextDouble();
         int index = 0;
@@ -148,7 +149,7 @@ class OutlookerLawTest {
             way -= TypicalFaults.GROWTH.get(index++).share();
         }
         Growth growth = TypicalFaults.GROWTH.get(index);
-        double left = TypicalFaults.MODEL.effects().get(variant).severityAtLimit() - growth.step();
+        double left = TypicalFaults.MODEL.effects().get(begun).severityAtLimit() - growth.step();
         return left <= 0 ? onset : growth.ratePerSeason() > 0 ? onset + left / growth.ratePerSeason() : Double.POSITIVE_INFINITY;
     }
 
@@ -167,13 +168,13 @@ class OutlookerLawTest {
 
     @Test
     void quittingRisesWithTimeAgeSeverityAndRate() {
-        for (Variant variant : Variant.values()) {
-            for (double severity = 0; severity < 1.5 && variant != Variant.NONE; severity += 0.25) {
-                Outlook.Quitting now = OUTLOOKER.quitting(standing(fault(1, variant, severity, 0.6)));
-                Outlook.Quitting worse = OUTLOOKER.quitting(standing(fault(1, variant, severity + 0.1, 0.6)));
-                Outlook.Quitting faster = OUTLOOKER.quitting(standing(fault(1, variant, severity, 0.9)));
+        for (Fault fault : Fault.values()) {
+            for (double severity = 0; severity < 1.5; severity += 0.25) {
+                Outlook.Quitting now = OUTLOOKER.quitting(standing(fault(1, fault, severity, 0.6)));
+                Outlook.Quitting worse = OUTLOOKER.quitting(standing(fault(1, fault, severity + 0.1, 0.6)));
+                Outlook.Quitting faster = OUTLOOKER.quitting(standing(fault(1, fault, severity, 0.9)));
                 Outlook.Quitting older = OUTLOOKER.quitting(
-                        new Standing(JUNE, List.of(fault(1, variant, severity, 0.6)), 5, OptionalDouble.of(12), false));
+                        new Standing(JUNE, List.of(fault(1, fault, severity, 0.6)), 5, OptionalDouble.of(12), false));
                 assertTrue(now.in30Days() < now.beforeSeasonEnds());
                 for (Outlook.Quitting other : List.of(worse, faster, older)) {
                     assertTrue(other.beforeSeasonEnds() > now.beforeSeasonEnds() && other.in30Days() > now.in30Days());
@@ -212,9 +213,9 @@ class OutlookerLawTest {
     void theCumulativeHazardIsTheAreaUnderTheHazard() {
         double area = 0;
         for (int i = 0; i < 200_000; i++) {
-            area += QuittingHazard.ofFault(Variant.COMPRESSOR, Math.min(1.6, 0.3 + 0.9 * (i + 0.5) * 1e-5)) * 1e-5;
+            area += QuittingHazard.ofFault(Fault.COMPRESSOR, Math.min(1.6, 0.3 + 0.9 * (i + 0.5) * 1e-5)) * 1e-5;
         }
-        assertEquals(area, QuittingHazard.ofFault(Variant.COMPRESSOR, 0.3, 0.9, 2), 1e-9);
+        assertEquals(area, QuittingHazard.ofFault(Fault.COMPRESSOR, 0.3, 0.9, 2), 1e-9);
     }
 
     @Test
@@ -226,8 +227,8 @@ class OutlookerLawTest {
 
     @Test
     void theFanStartsAtTodayWidensAndStaysInOrder() {
-        Outlook.Fan fan = OUTLOOKER.fan(standing(Hypothesis.sound(0.2), fault(0.4, Variant.CONDENSER_COIL, 0.3, 0.3),
-                fault(0.4, Variant.CONDENSER_COIL, 0.4, 1.2)));
+        Outlook.Fan fan = OUTLOOKER.fan(standing(Hypothesis.sound(0.2), fault(0.4, Fault.CONDENSER_COIL, 0.3, 0.3),
+                fault(0.4, Fault.CONDENSER_COIL, 0.4, 1.2)));
         Outlook.FanPoint first = fan.points().get(0);
         Outlook.FanPoint last = fan.points().get(fan.points().size() - 1);
         assertEquals(JUNE, first.on());
@@ -239,16 +240,8 @@ class OutlookerLawTest {
     }
 
     @Test
-    void conditionsAndVariantsBelongTogether() {
-        for (Variant variant : Variant.values()) {
-            assertEquals(variant, Variant.of(variant.condition(), variant == Variant.FILTER));
-        }
-        assertThrows(IllegalArgumentException.class, () -> Variant.of(Condition.NOT_COOLING, false));
-    }
-
-    @Test
     void refusesWeightsThatAreNoPosterior() {
         assertThrows(IllegalArgumentException.class, () -> standing(Hypothesis.sound(0.9)));
-        assertThrows(IllegalArgumentException.class, () -> fault(0.5, Variant.FILTER, -0.1, 0));
+        assertThrows(IllegalArgumentException.class, () -> fault(0.5, Fault.FILTER, -0.1, 0));
     }
 }

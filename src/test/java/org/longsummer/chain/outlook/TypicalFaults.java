@@ -11,12 +11,12 @@ public final class TypicalFaults {
             new Growth(0.225, 0, 1.2), new Growth(0.075, 0, 2.4), new Growth(0.0625, 0.35, 0),
             new Growth(0.0625, 0.7, 0), new Growth(0.0625, 1.1, 0), new Growth(0.0625, 1.6, 0));
 
-    public static final FaultModel MODEL = new FaultModel(effects(), List.of(0.0, 0.08, 0.05, 0.05, 0.04, 0.045, 0.035, 0.02, 0.02), GROWTH);
+    public static final FaultModel MODEL = new FaultModel(effects(), List.of(0.08, 0.05, 0.05, 0.04, 0.045, 0.035, 0.02, 0.02), GROWTH);
 
     private TypicalFaults() {}
 
     private static List<Effects> effects() {
-        List<Effects> effects = new ArrayList<>(List.of(Effects.NONE));
+        List<Effects> effects = new ArrayList<>();
         effects.add(exponential(-0.08, -0.12, 0.15));
         effects.add(exponential(0.12, -0.14, -0.03));
         effects.add(exponential(0.12, -0.14, -0.03));

@@ -5,17 +5,16 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.longsummer.chain.condition.NextBestReading;
-import org.longsummer.chain.outlook.Hypothesis;
+import org.longsummer.chain.condition.Fault;
+import org.longsummer.chain.condition.Hypothesis;
 import org.longsummer.chain.outlook.LifeCurve;
 import org.longsummer.chain.outlook.Standing;
 import org.longsummer.chain.outlook.TypicalFaults;
-import org.longsummer.chain.outlook.Variant;
 import org.longsummer.chain.season.SeasonClock;
 import org.longsummer.chain.visit.Work;
 import org.longsummer.quantity.Money;
@@ -36,14 +35,12 @@ class WeigherLawTest {
         return Circumstances.of(new Standing(JUNE, List.of(hypotheses), 5, OptionalDouble.of(age), false), DRAW);
     }
 
-    private static Circumstances suspected(Variant variant, double probability, double severity, double rate) {
-        return unit(6, Hypothesis.sound(1 - probability), new Hypothesis(probability, variant, severity, rate));
+    private static Circumstances suspected(Fault fault, double probability, double severity, double rate) {
+        return unit(6, Hypothesis.sound(1 - probability), new Hypothesis(probability, fault, severity, rate));
     }
 
-    private static List<Variant> faults() {
-        List<Variant> faults = new ArrayList<>(List.of(Variant.values()));
-        faults.remove(Variant.NONE);
-        return faults;
+    private static List<Fault> faults() {
+        return List.of(Fault.values());
     }
 
     private static double cost(Weighing weighing, Option option) {
@@ -53,8 +50,8 @@ class WeigherLawTest {
     @Test
     void theLinesOfEveryOptionAddUpToTheCent() {
         for (PriceList prices : LISTS) {
-            for (Variant variant : faults()) {
-                for (OptionCost cost : weigher(prices).weigh(suspected(variant, 0.6, 0.7, 0.4)).options()) {
+            for (Fault fault : faults()) {
+                for (OptionCost cost : weigher(prices).weigh(suspected(fault, 0.6, 0.7, 0.4)).options()) {
                     assertEquals(cost.expected(), cost.now().plus(cost.energy()).plus(cost.breakdown()).plus(cost.laterWork())
                             .plus(cost.afterwards()));
                 }
@@ -65,12 +62,12 @@ class WeigherLawTest {
     @Test
     void cheaperCleaningNeverMakesCleaningWorse() {
         for (PriceList prices : LISTS) {
-            for (Variant variant : List.of(Variant.CONDENSER_COIL, Variant.EVAPORATOR_COIL, Variant.FILTER)) {
+            for (Fault fault : List.of(Fault.CONDENSER_COIL, Fault.EVAPORATOR_COIL, Fault.FILTER)) {
                 double before = Double.NEGATIVE_INFINITY;
                 for (double hours = 0; hours <= 3; hours += 0.25) {
-                    Weighing weighing = weigher(prices.with(PriceKey.COIL_HOURS, hours)).weigh(suspected(variant, 0.8, 0.9, 0.6));
+                    Weighing weighing = weigher(prices.with(PriceKey.COIL_HOURS, hours)).weigh(suspected(fault, 0.8, 0.9, 0.6));
                     double gain = cost(weighing, Option.CLEAN) - cost(weighing, Option.KEEP);
-                    assertTrue(gain >= before - CENT, variant + " at " + hours + " h");
+                    assertTrue(gain >= before - CENT, fault + " at " + hours + " h");
                     before = gain;
                 }
             }
@@ -80,12 +77,12 @@ class WeigherLawTest {
     @Test
     void aHealthierUnitNeverMakesReplacingBetter() {
         for (PriceList prices : LISTS) {
-            for (Variant variant : faults()) {
+            for (Fault fault : faults()) {
                 double before = Double.POSITIVE_INFINITY;
                 for (double severity = 1.5; severity >= 0; severity -= 0.1) {
-                    Weighing weighing = weigher(prices).weigh(suspected(variant, 0.9, severity, 0.3));
+                    Weighing weighing = weigher(prices).weigh(suspected(fault, 0.9, severity, 0.3));
                     double gain = cost(weighing, Option.KEEP) - cost(weighing, Option.REPLACE);
-                    assertTrue(gain <= before + CENT, variant + " at " + severity);
+                    assertTrue(gain <= before + CENT, fault + " at " + severity);
                     before = gain;
                 }
             }
@@ -95,12 +92,12 @@ class WeigherLawTest {
     @Test
     void aLessLikelySealedFaultNeverMakesReplacingBetter() {
         for (PriceList prices : LISTS) {
-            for (Variant variant : List.of(Variant.REFRIGERANT, Variant.COMPRESSOR)) {
+            for (Fault fault : List.of(Fault.REFRIGERANT, Fault.COMPRESSOR)) {
                 double before = Double.POSITIVE_INFINITY;
                 for (double probability = 1; probability >= 0; probability -= 0.1) {
-                    Weighing weighing = weigher(prices).weigh(suspected(variant, Math.max(0, probability), 0.8, 0.5));
+                    Weighing weighing = weigher(prices).weigh(suspected(fault, Math.max(0, probability), 0.8, 0.5));
                     double gain = cost(weighing, Option.KEEP) - cost(weighing, Option.REPLACE);
-                    assertTrue(gain <= before + CENT, variant + " at " + probability);
+                    assertTrue(gain <= before + CENT, fault + " at " + probability);
                     before = gain;
                 }
             }
@@ -155,7 +152,7 @@ class WeigherLawTest {
 
     @Test
     void cleaningACleanUnitCostsItsPriceAndCuresNothing() {
-        Weighing weighing = weigher(PriceLists.RENTAL).weigh(suspected(Variant.COMPRESSOR, 1, 0.8, 0.5));
+        Weighing weighing = weigher(PriceLists.RENTAL).weigh(suspected(Fault.COMPRESSOR, 1, 0.8, 0.5));
         OptionCost clean = weighing.cost(Option.CLEAN);
         assertEquals(0, clean.cures(), 0);
         assertEquals(clean.now().amount(), cost(weighing, Option.CLEAN) - cost(weighing, Option.KEEP), 0.05);
@@ -163,17 +160,17 @@ class WeigherLawTest {
 
     @Test
     void theTwoAlikeFaultsNeedNotBeToldApartToBeWeighed() {
-        double refrigerant = cost(weigher(PriceLists.RENTAL).weigh(suspected(Variant.REFRIGERANT, 0.8, 0.9, 0.5)), Option.KEEP);
-        double compressor = cost(weigher(PriceLists.RENTAL).weigh(suspected(Variant.COMPRESSOR, 0.8, 0.9, 0.5)), Option.KEEP);
+        double refrigerant = cost(weigher(PriceLists.RENTAL).weigh(suspected(Fault.REFRIGERANT, 0.8, 0.9, 0.5)), Option.KEEP);
+        double compressor = cost(weigher(PriceLists.RENTAL).weigh(suspected(Fault.COMPRESSOR, 0.8, 0.9, 0.5)), Option.KEEP);
         double either = cost(weigher(PriceLists.RENTAL).weigh(unit(6, Hypothesis.sound(0.2),
-                new Hypothesis(0.4, Variant.REFRIGERANT, 0.9, 0.5), new Hypothesis(0.4, Variant.COMPRESSOR, 0.9, 0.5))), Option.KEEP);
+                new Hypothesis(0.4, Fault.REFRIGERANT, 0.9, 0.5), new Hypothesis(0.4, Fault.COMPRESSOR, 0.9, 0.5))), Option.KEEP);
         assertEquals((refrigerant + compressor) / 2, either, 0.02);
     }
 
     @Test
     void theOrderAndTheSplittingOfHypothesesDoNotMatter() {
-        Hypothesis fault = new Hypothesis(0.5, Variant.CAPACITOR, 0.7, 0.6);
-        Hypothesis half = new Hypothesis(0.25, Variant.CAPACITOR, 0.7, 0.6);
+        Hypothesis fault = new Hypothesis(0.5, Fault.CAPACITOR, 0.7, 0.6);
+        Hypothesis half = new Hypothesis(0.25, Fault.CAPACITOR, 0.7, 0.6);
         Weighing one = weigher(PriceLists.RENTAL).weigh(unit(6, Hypothesis.sound(0.5), fault));
         Weighing other = weigher(PriceLists.RENTAL).weigh(unit(6, half, Hypothesis.sound(0.5), half));
         assertEquals(one.options(), other.options());
@@ -183,8 +180,8 @@ class WeigherLawTest {
     @Test
     void oneCallDoesWhatOneCallCan() {
         PriceList dear = PriceLists.REMOTE.with(PriceKey.WEAK_NIGHT_REFUND, 0.2);
-        Weighing weighing = weigher(dear).weigh(unit(6, new Hypothesis(0.4, Variant.CAPACITOR, 1, 0.6),
-                new Hypothesis(0.4, Variant.CONDENSER_COIL, 1.2, 0.6), new Hypothesis(0.2, Variant.FILTER, 1, 0.6)));
+        Weighing weighing = weigher(dear).weigh(unit(6, new Hypothesis(0.4, Fault.CAPACITOR, 1, 0.6),
+                new Hypothesis(0.4, Fault.CONDENSER_COIL, 1.2, 0.6), new Hypothesis(0.2, Fault.FILTER, 1, 0.6)));
         List<Work> works = weighing.cost(Option.REPAIR).works();
         assertTrue(works.containsAll(List.of(Work.CAPACITOR, Work.CONDENSER_COIL, Work.FILTER)), works::toString);
         assertEquals(350 + 0.5 * 150 + 40 + 1.5 * 150 + 10, weighing.cost(Option.REPAIR).now().amount(), CENT);
@@ -192,8 +189,8 @@ class WeigherLawTest {
 
     @Test
     void somebodyOnSiteNeverMakesWorkWorse() {
-        for (Variant variant : faults()) {
-            Circumstances called = suspected(variant, 0.7, 0.8, 0.5);
+        for (Fault fault : faults()) {
+            Circumstances called = suspected(fault, 0.7, 0.8, 0.5);
             Weighing alone = weigher(PriceLists.REMOTE).weigh(called);
             Weighing there = weigher(PriceLists.REMOTE).weigh(called.withSomebodyOnSite());
             assertEquals(cost(alone, Option.KEEP), cost(there, Option.KEEP), 0);
@@ -204,17 +201,17 @@ class WeigherLawTest {
 
     @Test
     void adviceIsNotTheSameForAll() {
-        Circumstances worn = suspected(Variant.CAPACITOR, 0.9, 0.9, 0.6);
+        Circumstances worn = suspected(Fault.CAPACITOR, 0.9, 0.9, 0.6);
         assertEquals(Option.REPAIR, weigher(PriceLists.RENTAL).advise(worn).option());
         assertEquals(Option.KEEP, weigher(PriceLists.RENTAL).advise(unit(6, Hypothesis.sound(1))).option());
-        assertEquals(Option.KEEP, weigher(PriceLists.PRIVATE).advise(suspected(Variant.CONDENSER_COIL, 0.9, 0.8, 0.5)).option());
-        assertEquals(Option.CLEAN, weigher(PriceLists.RENTAL).advise(suspected(Variant.FILTER, 0.9, 0.9, 0.6)).option());
-        assertEquals(Option.REPLACE, weigher(PriceLists.REMOTE).advise(suspected(Variant.COMPRESSOR, 0.95, 1.2, 0.6)).option());
+        assertEquals(Option.KEEP, weigher(PriceLists.PRIVATE).advise(suspected(Fault.CONDENSER_COIL, 0.9, 0.8, 0.5)).option());
+        assertEquals(Option.CLEAN, weigher(PriceLists.RENTAL).advise(suspected(Fault.FILTER, 0.9, 0.9, 0.6)).option());
+        assertEquals(Option.REPLACE, weigher(PriceLists.REMOTE).advise(suspected(Fault.COMPRESSOR, 0.95, 1.2, 0.6)).option());
     }
 
     @Test
     void aNewUnitIsNotBoughtOnOneVisitsWordNorOnAgeByADefaultCurve() {
-        Standing once = new Standing(JUNE, List.of(new Hypothesis(0.95, Variant.COMPRESSOR, 1.2, 0.6), Hypothesis.sound(0.05)), 1,
+        Standing once = new Standing(JUNE, List.of(new Hypothesis(0.95, Fault.COMPRESSOR, 1.2, 0.6), Hypothesis.sound(0.05)), 1,
                 OptionalDouble.of(6), false);
         Advice advice = weigher(PriceLists.REMOTE).advise(Circumstances.of(once, DRAW));
         assertFalse(advice.option() == Option.REPLACE);
@@ -225,10 +222,10 @@ class WeigherLawTest {
 
     @Test
     void aDeadUnitIsTriedWithAPartWhenThatMayDoAndReplacedWhenItIsGone() {
-        Standing suspectedPart = new Standing(JUNE, List.of(new Hypothesis(0.8, Variant.CAPACITOR, 1, 0.6), Hypothesis.sound(0.2)), 5,
+        Standing suspectedPart = new Standing(JUNE, List.of(new Hypothesis(0.8, Fault.CAPACITOR, 1, 0.6), Hypothesis.sound(0.2)), 5,
                 OptionalDouble.of(6), true);
         assertEquals(Option.REPAIR, weigher(PriceLists.RENTAL).advise(Circumstances.of(suspectedPart, DRAW)).option());
-        Standing gone = new Standing(JUNE, List.of(new Hypothesis(1, Variant.COMPRESSOR, 1.4, 0.6)), 5, OptionalDouble.of(6), true);
+        Standing gone = new Standing(JUNE, List.of(new Hypothesis(1, Fault.COMPRESSOR, 1.4, 0.6)), 5, OptionalDouble.of(6), true);
         assertEquals(Option.REPLACE, weigher(PriceLists.RENTAL).advise(Circumstances.of(gone, DRAW)).option());
         Weighing dead = weigher(PriceLists.RENTAL).weigh(Circumstances.of(gone, DRAW));
         assertTrue(cost(dead, Option.KEEP) > cost(dead, Option.REPLACE));
@@ -236,7 +233,7 @@ class WeigherLawTest {
 
     @Test
     void theWarrantyPaysForAMachineThatFailsWithinIt() {
-        Standing worn = new Standing(JUNE, List.of(new Hypothesis(0.9, Variant.COMPRESSOR, 1.2, 0.5), Hypothesis.sound(0.1)), 5,
+        Standing worn = new Standing(JUNE, List.of(new Hypothesis(0.9, Fault.COMPRESSOR, 1.2, 0.5), Hypothesis.sound(0.1)), 5,
                 OptionalDouble.of(1), false);
         Circumstances covered = new Circumstances(worn, DRAW, Optional.of(JUNE.plusYears(1)), Optional.empty(), false);
         Weigher weigher = weigher(PriceLists.RENTAL);
@@ -246,12 +243,12 @@ class WeigherLawTest {
 
     @Test
     void knowingIsWorthNothingWhenNothingIsInDoubtAndNoReadingIsWorthMoreThanKnowingAll() {
-        assertEquals(0, weigher(PriceLists.RENTAL).weigh(suspected(Variant.CAPACITOR, 1, 1, 0.6)).worthOfKnowing().minor());
+        assertEquals(0, weigher(PriceLists.RENTAL).weigh(suspected(Fault.CAPACITOR, 1, 1, 0.6)).worthOfKnowing().minor());
         for (PriceList prices : LISTS) {
-            for (Variant variant : faults()) {
-                Weighing weighing = weigher(prices).weigh(suspected(variant, 0.45, 1, 0.6));
+            for (Fault fault : faults()) {
+                Weighing weighing = weigher(prices).weigh(suspected(fault, 0.45, 1, 0.6));
                 for (Settling settling : weighing.settling()) {
-                    assertTrue(settling.worth().minor() <= weighing.worthOfKnowing().minor() + 1, variant + " " + settling);
+                    assertTrue(settling.worth().minor() <= weighing.worthOfKnowing().minor() + 1, fault + " " + settling);
                 }
             }
         }
@@ -259,14 +256,14 @@ class WeigherLawTest {
 
     @Test
     void measuringTheCapacitorSettlesADoubtAboutIt() {
-        Circumstances there = suspected(Variant.CAPACITOR, 0.3, 1, 0.6).withSomebodyOnSite();
+        Circumstances there = suspected(Fault.CAPACITOR, 0.3, 1, 0.6).withSomebodyOnSite();
         assertEquals(NextBestReading.Kind.CAPACITOR,
                 weigher(PriceLists.RENTAL).weigh(there).firstSettle().orElseThrow().reading());
     }
 
     @Test
     void adviceHoldsOnThisSideOfAFlipAndNotOnTheOther() {
-        Circumstances worn = suspected(Variant.CAPACITOR, 0.7, 0.9, 0.6);
+        Circumstances worn = suspected(Fault.CAPACITOR, 0.7, 0.9, 0.6);
         Weigher weigher = weigher(PriceLists.RENTAL);
         List<Flip> flips = Flipper.flips(weigher, worn);
         assertTrue(flips.stream().anyMatch(flip -> flip.figure() == Flip.Figure.CALL_OUT && flip.above() && flip.to() == Option.KEEP));
@@ -284,7 +281,7 @@ class WeigherLawTest {
     @Test
     void waitingCostsNothingForKeepingAndSomethingForADyingPart() {
         assertEquals(0, weigher(PriceLists.RENTAL).advise(unit(6, Hypothesis.sound(1))).waitingCosts().minor());
-        assertTrue(weigher(PriceLists.RENTAL).advise(suspected(Variant.CAPACITOR, 0.95, 1, 0.6)).waitingCosts().amount() > 10);
+        assertTrue(weigher(PriceLists.RENTAL).advise(suspected(Fault.CAPACITOR, 0.95, 1, 0.6)).waitingCosts().amount() > 10);
     }
 
     @Test

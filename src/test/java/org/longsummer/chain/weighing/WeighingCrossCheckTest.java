@@ -10,11 +10,11 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
-import org.longsummer.chain.outlook.Hypothesis;
+import org.longsummer.chain.condition.Fault;
+import org.longsummer.chain.condition.Hypothesis;
 import org.longsummer.chain.outlook.LifeCurve;
 import org.longsummer.chain.outlook.Standing;
 import org.longsummer.chain.outlook.TypicalFaults;
-import org.longsummer.chain.outlook.Variant;
 import org.longsummer.chain.season.SeasonClock;
 import org.longsummer.chain.visit.Work;
 import org.longsummer.evidence.Comparison;
@@ -36,8 +36,8 @@ class WeighingCrossCheckTest {
             .collect(Collectors.toMap(cells -> cells[0] + "," + cells[1], cells -> Double.parseDouble(cells[2])));
 
     private static final Weighing WEIGHING = new Weigher(TypicalFaults.MODEL, LifeCurve.RENTAL, SeasonClock.NORTHERN, PriceLists.RENTAL)
-            .weigh(Circumstances.of(new Standing(JUNE, List.of(Hypothesis.sound(0.3), new Hypothesis(0.5, Variant.CAPACITOR, 0.8, 0.6),
-                    new Hypothesis(0.2, Variant.CONDENSER_COIL, 0.5, 0.6)), 5, OptionalDouble.of(6), false), new Power(1450)));
+            .weigh(Circumstances.of(new Standing(JUNE, List.of(Hypothesis.sound(0.3), new Hypothesis(0.5, Fault.CAPACITOR, 0.8, 0.6),
+                    new Hypothesis(0.2, Fault.CONDENSER_COIL, 0.5, 0.6)), 5, OptionalDouble.of(6), false), new Power(1450)));
 
     private static double second(String what) {
         return SECOND.get(what + ",");

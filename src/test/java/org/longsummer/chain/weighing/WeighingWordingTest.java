@@ -5,17 +5,18 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
-import org.longsummer.chain.outlook.Hypothesis;
+import org.longsummer.chain.condition.Fault;
+import org.longsummer.chain.condition.Hypothesis;
 import org.longsummer.chain.outlook.LifeCurve;
 import org.longsummer.chain.outlook.Outlook;
 import org.longsummer.chain.outlook.OutlookWording;
 import org.longsummer.chain.outlook.Outlooker;
 import org.longsummer.chain.outlook.Standing;
 import org.longsummer.chain.outlook.TypicalFaults;
-import org.longsummer.chain.outlook.Variant;
 import org.longsummer.chain.season.SeasonClock;
 import org.longsummer.chain.visit.Work;
 import org.longsummer.quantity.Power;
@@ -25,18 +26,18 @@ class WeighingWordingTest {
     private static final LocalDate JUNE = LocalDate.of(2021, 6, 10);
     private static final PriceList EUROS = PriceList.defaults("EUR").with(PriceKey.CALL_OUT, 60);
 
-    private static Weighing weighing(Variant variant, double probability, boolean notCooling) {
-        List<Hypothesis> hypotheses = List.of(Hypothesis.sound(1 - probability), new Hypothesis(probability, variant, variant == Variant.NONE ? 0 : 1, 0));
+    private static Weighing weighing(Fault fault, double probability, boolean notCooling) {
+        List<Hypothesis> hypotheses = List.of(Hypothesis.sound(1 - probability), new Hypothesis(probability, fault, 1, 0));
         Standing standing = new Standing(JUNE, hypotheses, 4, OptionalDouble.of(7), notCooling);
         return new Weigher(TypicalFaults.MODEL, LifeCurve.RENTAL, SeasonClock.NORTHERN, EUROS).weigh(Circumstances.of(standing, new Power(1400)));
     }
 
     @Test
     void everyStateHasASentenceInTheReadersCurrency() {
-        for (Variant variant : Variant.values()) {
+        for (Fault fault : Fault.values()) {
             for (double probability : new double[] {0, 0.3, 0.6, 1}) {
                 for (boolean notCooling : new boolean[] {false, true}) {
-                    String sentence = WeighingWording.sentence(weighing(variant, probability, notCooling));
+                    String sentence = WeighingWording.sentence(weighing(fault, probability, notCooling));
                     assertTrue(sentence.endsWith(".") && Character.isUpperCase(sentence.charAt(0)), sentence);
                     assertFalse(sentence.contains("USD") || sentence.contains("--") || sentence.contains("  "), sentence);
                 }
@@ -46,7 +47,7 @@ class WeighingWordingTest {
 
     @Test
     void saysWhatToDoWhatItSavesAndHowSureItIs() {
-        String sentence = WeighingWording.sentence(weighing(Variant.CAPACITOR, 0.9, false));
+        String sentence = WeighingWording.sentence(weighing(Fault.CAPACITOR, 0.9, false));
         assertTrue(sentence.startsWith("Replace the run capacitor now. It is expected to save "), sentence);
         assertTrue(sentence.contains(" EUR ") && sentence.contains("(90 %)"), sentence);
     }
@@ -82,14 +83,15 @@ class WeighingWordingTest {
     @Test
     void anOutlookIsSaidWithTheReadersDatesAndNeverDatesACompressor() {
         Outlooker outlooker = new Outlooker(TypicalFaults.MODEL, LifeCurve.RENTAL, SeasonClock.NORTHERN);
-        for (Variant variant : Variant.values()) {
-            for (double severity : new double[] {0, 0.3, 1.2}) {
-                Standing standing = new Standing(JUNE, List.of(new Hypothesis(1, variant, severity, 0.6)), 4, OptionalDouble.empty(), false);
-                Outlook outlook = outlooker.outlook(standing);
-                String quitting = OutlookWording.quitting(outlook, LifeCurve.RENTAL, day -> "the " + day.getDayOfMonth());
-                assertTrue(quitting.contains("the 31") && quitting.contains("nobody can date"), quitting);
-                assertTrue(OutlookWording.limit(outlook, day -> "the day").endsWith("."));
-            }
+        List<Hypothesis> states = new ArrayList<>(List.of(Hypothesis.sound(1)));
+        for (Fault fault : Fault.values()) {
+            List.of(0.0, 0.3, 1.2).forEach(severity -> states.add(new Hypothesis(1, fault, severity, 0.6)));
+        }
+        for (Hypothesis state : states) {
+            Outlook outlook = outlooker.outlook(new Standing(JUNE, List.of(state), 4, OptionalDouble.empty(), false));
+            String quitting = OutlookWording.quitting(outlook, LifeCurve.RENTAL, day -> "the " + day.getDayOfMonth());
+            assertTrue(quitting.contains("the 31") && quitting.contains("nobody can date"), quitting);
+            assertTrue(OutlookWording.limit(outlook, day -> "the day").endsWith("."));
         }
         Standing unread = new Standing(JUNE, List.of(), 0, OptionalDouble.of(9), false);
         String age = OutlookWording.quitting(outlooker.outlook(unread), LifeCurve.RENTAL, LocalDate::toString);

@@ -174,6 +174,58 @@ class RoofUnitLawTest {
         });
     }
 
+    @Test
+    void otherAirAtTheCondenserIsLikeAnotherUnitInIt() {
+        corners((returnF, humidity, outdoorF, feet) -> {
+            RoofUnit unit = unit(returnF, humidity, outdoorF, feet);
+            RoofUnit hotter = unit.withCondenserAir(Temperature.fahrenheit(outdoorF + 10));
+            assertEquals(unit(returnF, humidity, outdoorF + 10, feet).sound(), hotter.sound());
+            if (!unit.sound().dry() && !hotter.sound().dry()) {
+                double capacity = unit.respond(new Alteration(10 / 1.8, 1, 1, 1)).capacityRatio();
+                assertEquals(hotter.sound().capacityRatio(), capacity, 1e-12, "a hotter condenser is like a hotter day");
+            }
+        });
+    }
+
+    /** A wet coil's curves are read at the air's own wet bulb; a dry one's at the wet bulb of moister air, at which it just goes dry. */
+    @Test
+    void curvesAreReadAtAWetBulbThatTheCoilFeels() {
+        corners((returnF, humidity, outdoorF, feet) -> {
+            MoistAir air = MoistAir.of(Temperature.fahrenheit(returnF), RelativeHumidity.percent(humidity), StandardAtmosphere.pressure(Altitude.feet(feet)));
+            RoofUnit unit = new RoofUnit(air, Temperature.fahrenheit(outdoorF));
+            assertEquals(air.dewPoint(), unit.returnDewPoint());
+            if (unit.sound().dry()) {
+                assertTrue(unit.wetBulb().compareTo(air.wetBulb()) > 0 && unit.wetBulb().compareTo(air.dryBulb()) < 0);
+                MoistAir moister = MoistAir.ofWetBulb(air.dryBulb(), unit.wetBulb(), air.pressure());
+                RoofUnit border = new RoofUnit(moister, Temperature.fahrenheit(outdoorF));
+                assertEquals(moister.dewPoint().kelvins(), border.sound().apparatusDewPoint().kelvins(), 0.05, "it just goes dry there");
+            } else {
+                assertEquals(air.wetBulb(), unit.wetBulb());
+            }
+        });
+    }
+
+    /** ln capacity over ln flow: what a change of the flow does to the capacity, apart from all else. */
+    private static double flowExponent(RoofUnit unit, double flow) {
+        return Math.log(unit.respond(new Alteration(0, flow, 1, 1)).capacityRatio() / unit.sound().capacityRatio()) / Math.log(flow);
+    }
+
+    /** The drier the air, the more of its capacity a coil loses with its flow: from air of 12 g/kg on down to 6 g/kg, beyond them no more. */
+    @Test
+    void aDryCoilLosesMoreOfItsCapacityWithItsFlow() {
+        double before = 1;
+        for (double grams = 3; grams <= 17; grams += 0.5) {
+            double humidityRatio = grams / 1000;
+            RoofUnit unit = new RoofUnit(new MoistAir(Temperature.fahrenheit(85), humidityRatio, StandardAtmosphere.pressure(Altitude.SEA_LEVEL)),
+                    RatingPoint.OUTDOOR);
+            double exponent = flowExponent(unit, 0.7);
+            assertEquals(exponent, flowExponent(unit, 0.9), 1e-9, "a power of the flow");
+            assertTrue(exponent > 0 && (grams <= 6 || grams > 12 ? grams == 3 || Math.abs(exponent - before) < 1e-9 : exponent < before - 1e-3),
+                    grams + " g/kg: " + before + " then " + exponent);
+            before = exponent;
+        }
+    }
+
     /** Signs of Rossi and Braun (1997): a dirty condenser splits less and draws more, a starved evaporator splits more and draws less. */
     @Test
     void faultsMoveInTheirDirections() {

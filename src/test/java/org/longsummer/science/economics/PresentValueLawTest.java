@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 class PresentValueLawTest {
     @Test
     void aUniformSeriesIsTheSumOfItsSinglePayments() {
-        for (double rate : new double[] {0, 1e-12, 1e-9, 1e-4, 0.03, 0.2, -0.01}) {
+        for (double rate : new double[] {0, 1e-12, 1e-9, 1e-6, 1e-5, 1e-4, 0.03, 0.2, -0.01}) {
             double sum = 0;
             for (int n = 1; n <= 30; n++) {
                 sum += PresentValue.ofSingle(rate, n);
@@ -30,8 +30,14 @@ class PresentValueLawTest {
 
     @Test
     void refusesRatesInPercentAndNegativePeriods() {
-        assertThrows(IllegalArgumentException.class, () -> PresentValue.ofSingle(-1, 2));
-        assertThrows(IllegalArgumentException.class, () -> PresentValue.ofUniform(Double.NaN, 2));
-        assertThrows(IllegalArgumentException.class, () -> PresentValue.ofUniform(0.05, -2));
+        for (double rate : new double[] {-1, 10, 12, Double.NaN}) {
+            assertThrows(IllegalArgumentException.class, () -> PresentValue.ofSingle(rate, 2));
+            assertThrows(IllegalArgumentException.class, () -> PresentValue.ofUniform(rate, 0));
+        }
+        for (double periods : new double[] {-2, 1e6, Double.NaN}) {
+            assertThrows(IllegalArgumentException.class, () -> PresentValue.ofSingle(0.05, periods));
+            assertThrows(IllegalArgumentException.class, () -> PresentValue.ofUniform(0, periods));
+        }
+        assertEquals(1, PresentValue.ofSingle(0.05, 0), 0);
     }
 }

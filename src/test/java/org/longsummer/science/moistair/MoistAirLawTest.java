@@ -1,6 +1,7 @@
 package org.longsummer.science.moistair;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -141,6 +142,65 @@ class MoistAirLawTest {
         }
     }
 
+    /** The same of what the search for a wet bulb leans on, over ice and over liquid. */
+    @Test
+    void slopesOfEnthalpyAndOfAdiabaticSaturationAreDerivatives() {
+        double h = 1e-3;
+        for (double feet : FEET) {
+            double p = StandardAtmosphere.pressure(Altitude.feet(feet)).pascals();
+            for (double celsius = -39.3; celsius < 50; celsius += 1.7) {
+                double kelvins = celsius + 273.15;
+                double saturated = MoistAir.ratio(HylandWexler1983.pascals(kelvins), p);
+                double enthalpies = (saturatedEnthalpy(celsius + h, p) - saturatedEnthalpy(celsius - h, p)) / (2 * h);
+                assertEquals(enthalpies, MoistAir.slopeOfEnthalpy(saturated, kelvins), 1e-6 * enthalpies, celsius + " °C, enthalpy");
+                double dryBulb = celsius + 11;
+                double value = AdiabaticSaturation.humidityRatio(dryBulb, celsius, p);
+                double ratios = (AdiabaticSaturation.humidityRatio(dryBulb, celsius + h, p) - AdiabaticSaturation.humidityRatio(dryBulb, celsius - h, p)) / (2 * h);
+                assertEquals(ratios, AdiabaticSaturation.slope(dryBulb, celsius, saturated, MoistAir.slopeOfRatio(saturated, kelvins), value, celsius > 0),
+                        1e-6 * ratios, celsius + " °C, adiabatic saturation");
+            }
+        }
+    }
+
+    private static double saturatedEnthalpy(double celsius, double pressure) {
+        return MoistAir.saturated(Temperature.celsius(celsius), new Pressure(pressure)).enthalpy();
+    }
+
+    /** As near as they say they are: a search that begins elsewhere would only be slow, and nobody would see it. */
+    @Test
+    void searchesBeginWhereTheySay() {
+        for (double feet = 0; feet <= 10_000; feet += 1_000) {
+            double p = StandardAtmosphere.pressure(Altitude.feet(feet)).pascals();
+            for (double celsius = -10; celsius <= 35; celsius += 0.5) {
+                assertEquals(celsius, MoistAir.startAtEnthalpy(saturatedEnthalpy(celsius, p), p), 1, celsius + " °C at " + feet + " ft");
+            }
+            assertEquals(-40, MoistAir.startAtEnthalpy(-1e6, p), 0, "colder than the line reaches");
+        }
+        for (double celsius = -50; celsius <= 60; celsius += 0.5) {
+            double logarithm = Math.log(HylandWexler1983.pascals(celsius + 273.15));
+            assertEquals(celsius, HylandWexler1983.start(logarithm) - 273.15, 3, celsius + " °C by its vapour pressure");
+        }
+        assertEquals(273.16, HylandWexler1983.start(Math.log(611.657)), 0.01, "the line goes through the triple point");
+        assertEquals(HylandWexler1983.HOTTEST, HylandWexler1983.start(30), 0);
+        assertEquals(HylandWexler1983.COLDEST, HylandWexler1983.start(-100), 0);
+    }
+
+    /** From the dry bulb down to that of dry air, and no further. */
+    @Test
+    void airCanHaveTheWetBulbsOfSomeHumidity() {
+        for (double feet : FEET) {
+            Pressure pressure = StandardAtmosphere.pressure(Altitude.feet(feet));
+            for (double fahrenheit = 50; fahrenheit <= 120; fahrenheit += 7) {
+                Temperature dryBulb = Temperature.fahrenheit(fahrenheit);
+                Temperature driest = state(fahrenheit, 0, feet).wetBulb();
+                assertTrue(MoistAir.canHaveWetBulb(dryBulb, dryBulb, pressure));
+                assertTrue(MoistAir.canHaveWetBulb(dryBulb, new Temperature(driest.kelvins() + 0.01), pressure));
+                assertFalse(MoistAir.canHaveWetBulb(dryBulb, new Temperature(driest.kelvins() - 0.01), pressure));
+                assertFalse(MoistAir.canHaveWetBulb(dryBulb, new Temperature(dryBulb.kelvins() + 0.01), pressure));
+            }
+        }
+    }
+
     @Test
     void thinnerAirHoldsMoreVapourPerKilogramAndTakesMoreRoom() {
         assertTrue(state(80, 50, 5000).humidityRatio() > state(80, 50, 0).humidityRatio());
@@ -163,6 +223,7 @@ class MoistAirLawTest {
         double wet = AdiabaticSaturation.humidityRatio(12, 0, pressure.pascals());
         double iced = AdiabaticSaturation.humidityRatio(12, -1e-9, pressure.pascals());
         assertTrue(wet < iced);
+        assertEquals(0, new MoistAir(Temperature.celsius(12), wet, pressure).wetBulb().celsius(), 1e-6, "just there, too");
         assertTrue(new MoistAir(Temperature.celsius(12), (wet + iced) / 2, pressure).wetBulb().celsius() > 0);
         assertTrue(new MoistAir(Temperature.celsius(12), wet - 1e-9, pressure).wetBulb().celsius() < 0);
     }
@@ -174,6 +235,12 @@ class MoistAirLawTest {
         refused("cannot hold", () -> MoistAir.of(Temperature.celsius(101), RelativeHumidity.percent(100), pressure));
         refused("cannot hold", () -> MoistAir.of(Temperature.celsius(20), RelativeHumidity.percent(-1), pressure));
         refused("cannot hold", () -> MoistAir.of(Temperature.celsius(20), new RelativeHumidity(Double.NaN), pressure));
+        refused("cannot hold", () -> MoistAir.of(Temperature.celsius(30), RelativeHumidity.percent(100), HylandWexler1983.saturationPressure(Temperature.celsius(30))));
+        refused("not at 201", () -> HylandWexler1983.saturationPressure(Temperature.celsius(201)));
+        refused("not at -101", () -> HylandWexler1983.saturationPressure(Temperature.celsius(-101)));
+        refused("standard atmosphere", () -> StandardAtmosphere.pressure(new Altitude(-5_001)));
+        assertEquals(StandardAtmosphere.temperature(StandardAtmosphere.HIGHEST).celsius(), 15 - 0.0065 * 11_000, 1e-9, "its ends belong to the range");
+        assertEquals(StandardAtmosphere.temperature(StandardAtmosphere.LOWEST).celsius(), 15 + 0.0065 * 5_000, 1e-9);
         refused("published from -100", () -> MoistAir.of(Temperature.celsius(-101), RelativeHumidity.percent(50), pressure));
         refused("no saturated air", () -> MoistAir.saturatedAtEnthalpy(1e9, pressure));
         refused("no saturated air", () -> MoistAir.saturatedAtEnthalpy(-1e9, pressure));

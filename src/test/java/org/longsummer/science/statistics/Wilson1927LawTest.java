@@ -39,5 +39,8 @@ class Wilson1927LawTest {
         for (int[] wrong : new int[][] {{0, 0}, {-1, 4}, {5, 4}}) {
             assertThrows(IllegalArgumentException.class, () -> Wilson1927.interval(wrong[0], wrong[1], 2));
         }
+        for (double width : new double[] {0, -1, Double.NaN}) {
+            assertThrows(IllegalArgumentException.class, () -> Wilson1927.interval(1, 4, width));
+        }
     }
 }

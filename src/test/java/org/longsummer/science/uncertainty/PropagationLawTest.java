@@ -66,6 +66,7 @@ class PropagationLawTest {
         assertEquals(12, typeA.mean());
         assertEquals(2 / Math.sqrt(3), typeA.standardUncertainty(), 1e-15);
         assertEquals(2, typeA.degreesOfFreedom());
+        assertEquals(2, TypeA.of(10, 14).standardUncertainty(), 1e-15, "two say something of their spread");
         assertEquals(1, TypeA.correlation(new double[] {1, 2, 4}, new double[] {3, 5, 9}), 1e-12);
         assertEquals(-1, TypeA.correlation(new double[] {1, 2, 4}, new double[] {-1, -2, -4}), 1e-12);
     }
@@ -77,5 +78,8 @@ class PropagationLawTest {
         assertThrows(IllegalArgumentException.class, () -> Correlation.none(2).with(0, 1, 1.1));
         assertThrows(IllegalArgumentException.class, () -> Correlation.none(2).with(0, 0, 0.5));
         assertThrows(IllegalArgumentException.class, () -> Propagation.standardUncertainty(PLUS_MINUS, SAME, Correlation.none(3)));
+        assertThrows(IllegalArgumentException.class, () -> Propagation.standardUncertainty(PLUS_MINUS, new double[3], Correlation.none(2)));
+        assertThrows(IllegalArgumentException.class, () -> Propagation.covariance(PLUS_MINUS, new double[3], SAME, Correlation.none(2)));
+        assertThrows(IllegalArgumentException.class, () -> Propagation.covariance(new double[3], PLUS_MINUS, SAME, Correlation.none(2)));
     }
 }

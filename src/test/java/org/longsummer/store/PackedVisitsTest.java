@@ -1,8 +1,7 @@
-package org.longsummer.files;
+package org.longsummer.store;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Path;
@@ -11,9 +10,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import java.util.stream.IntStream;
@@ -32,6 +29,8 @@ import org.longsummer.quantity.Current;
 import org.longsummer.quantity.RelativeHumidity;
 import org.longsummer.quantity.Temperature;
 import org.longsummer.quantity.TemperatureDifference;
+import org.longsummer.files.Findings;
+import org.longsummer.files.VisitsFile;
 import org.longsummer.quantity.Voltage;
 
 class PackedVisitsTest {
@@ -44,10 +43,10 @@ class PackedVisitsTest {
                 with(moist(new Moisture.DewPoint(Temperature.celsius(-0.1))), Instruments.DEFAULT, Set.of(Work.UNIT_REPLACED), "x".repeat(100_000))));
         VisitsFile.read(VISITS, id -> true, new Findings(), visits::add);
         try (PackedVisits packed = new PackedVisits()) {
-            visits.forEach(visit -> packed.add(visit, 0));
+            visits.forEach(visit -> packed.add(visit));
             assertEquals(visits.size(), packed.count());
             for (int row = 0; row < visits.size(); row++) {
-                assertEquals(visits.get(row), packed.visit(row, visits.get(row).unitId()));
+                assertEquals(visits.get(row), packed.visit(row));
                 assertEquals(visits.get(row).utcDay(), packed.day(row));
             }
         }
@@ -72,27 +71,14 @@ class PackedVisitsTest {
         Random chance = new Random(5);
         try (PackedVisits packed = new PackedVisits()) {
             for (int i = 0; i < 5000; i++) {
-                packed.add(new Visit("v" + i, "", Instant.ofEpochSecond(chance.nextInt(2_000_000) - 1_000_000), ZoneOffset.UTC, "",
+                packed.add(new Visit("v" + i, "u" + chance.nextInt(37), Instant.ofEpochSecond(chance.nextInt(2_000_000) - 1_000_000), ZoneOffset.UTC, "",
                         Instruments.DEFAULT, Readings.NONE, FanSpeed.HIGH, PowerSource.SHORE, FilterLook.CLEAN, CoilLook.CLEAN, false,
-                        Set.of(), ""), chance.nextInt(37));
+                        Set.of(), ""));
             }
-            int[] byUnit = packed.byUnit(37);
-            assertArrayEquals(IntStream.range(0, 5000).boxed().sorted(Comparator.comparing(packed::unit)).mapToInt(i -> i).toArray(), byUnit);
+            int[] byUnit = packed.byUnit();
+            assertArrayEquals(IntStream.range(0, 5000).boxed().sorted(Comparator.comparing(row -> packed.visit(row).unitId())).mapToInt(i -> i).toArray(), byUnit);
             assertArrayEquals(IntStream.of(byUnit).boxed().sorted(Comparator.comparing(packed::day)).mapToInt(i -> i).toArray(),
                     packed.byDay(byUnit));
         }
-    }
-
-    @Test
-    void idsAreSeenAsAMapSeesThem() {
-        Random chance = new Random(11);
-        IdsSeen seen = new IdsSeen();
-        Map<String, Long> map = new HashMap<>();
-        for (long row = 1; row <= 200_000; row++) {
-            String id = (chance.nextBoolean() ? "D" : "N00-") + chance.nextInt(150_000);
-            Long earlier = map.putIfAbsent(id, row);
-            assertEquals(earlier == null ? 0 : earlier, seen.put(id, row));
-        }
-        assertTrue(map.size() > 100_000);
     }
 }

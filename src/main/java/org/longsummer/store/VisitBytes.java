@@ -1,4 +1,4 @@
-package org.longsummer.files;
+package org.longsummer.store;
 
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
@@ -23,6 +23,7 @@ import org.longsummer.chain.visit.Work;
 import org.longsummer.quantity.Current;
 import org.longsummer.quantity.RelativeHumidity;
 import org.longsummer.quantity.TemperatureDifference;
+import org.longsummer.quantity.UnitSystem;
 import org.longsummer.quantity.Voltage;
 
 /** A visit as bytes and back, exactly; the unit is kept beside them. Only for this run: the order of the parts is no file format. */
@@ -34,11 +35,30 @@ final class VisitBytes {
     private static final FilterLook[] FILTER = FilterLook.values();
     private static final CoilLook[] COIL = CoilLook.values();
     private static final Work[] WORK = Work.values();
+    private static final UnitSystem[] SYSTEM = UnitSystem.values();
 
     private ByteBuffer bytes = ByteBuffer.allocate(1 << 12);
 
     /** The bytes of a visit, from position to limit; good until the next call. */
     ByteBuffer of(Visit visit) {
+        put(visit);
+        return bytes.flip();
+    }
+
+    /** The same with all that is to be stored of it. */
+    ByteBuffer of(Entry entry) {
+        put(entry.visit());
+        text(entry.typed().lines());
+        text(entry.savedBy());
+        text(entry.correction().map(Correction::correctsId).orElse(""));
+        text(entry.correction().map(Correction::reason).orElse(""));
+        room(2);
+        choice(entry.typed().system());
+        bytes.put((byte) (entry.correction().isPresent() ? 1 : 0));
+        return bytes.flip();
+    }
+
+    private void put(Visit visit) {
         bytes.clear();
         text(visit.id());
         text(visit.technician());
@@ -57,7 +77,6 @@ final class VisitBytes {
         bytes.putInt(works);
         readings(visit.readings());
         instruments(visit.instruments());
-        return bytes.flip();
     }
 
     private void room(int more) {
@@ -117,6 +136,20 @@ final class VisitBytes {
         Readings readings = readingsOf(in);
         return new Visit(id, unitId, at, offset, technician, instrumentsOf(in), readings, fanSpeed, powerSource, filter, coil, iced, works,
                 notes);
+    }
+
+    /** The same with all that is to be stored of it, where it was written so. */
+    static Entry readEntry(ByteBuffer in, String unitId) {
+        Visit visit = read(in, unitId);
+        String typed = textOf(in);
+        String savedBy = textOf(in);
+        Correction correction = new Correction(textOf(in), textOf(in));
+        UnitSystem system = SYSTEM[in.get()];
+        return new Entry(visit, Typed.ofLines(system, typed), savedBy, in.get() == 1 ? Optional.of(correction) : Optional.empty());
+    }
+
+    static String readId(ByteBuffer in) {
+        return textOf(in);
     }
 
     private static String textOf(ByteBuffer in) {

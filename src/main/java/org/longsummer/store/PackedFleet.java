@@ -1,70 +1,79 @@
-package org.longsummer.files;
+package org.longsummer.store;
 
 import java.io.IOException;
 import java.io.OutputStream;
-import java.util.ArrayDeque;
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
+import java.util.concurrent.Callable;
 import java.util.concurrent.Future;
+import java.util.function.ObjIntConsumer;
 import java.util.function.Supplier;
 import org.longsummer.chain.Assessment;
-import org.longsummer.chain.FleetProspects;
 import org.longsummer.chain.UnitLessons;
-import org.longsummer.chain.UnitProspects;
 import org.longsummer.chain.condition.Verdict;
 import org.longsummer.chain.learning.Closer;
 import org.longsummer.chain.learning.Closings;
 import org.longsummer.chain.learning.Lesson;
 import org.longsummer.chain.visit.Unit;
 import org.longsummer.chain.visit.Visit;
-import org.longsummer.store.Workers;
 
 /**
  * Judges a fleet of any size on all processors: what {@link Assessment} says, in little memory. First what the fleet teaches is learned
  * day by day, the units of one day side by side; then the units are judged side by side, each from its own visits and the closings.
  * What is written does not depend on who was quicker.
  */
-final class FleetAssessment implements AutoCloseable {
+public final class PackedFleet implements AutoCloseable {
     /** Units of one day taken by one worker at a time: fewer are not worth handing over. */
     private static final int UNITS_AT_ONCE = 64;
     /** Visits judged by one worker at a time, give or take one unit's. */
     private static final int VISITS_AT_ONCE = 512;
-    private static final int AHEAD = 4;
 
-    private final List<Unit> units;
     private final PackedVisits visits;
+    private final List<Unit> units;
     private final int[] rows;
     private final Workers workers;
-    private final Progress progress;
+    private final ObjIntConsumer<String> done;
 
     /**
-     * @param units in order of identifiers; a visit's unit is its place here
+     * @param units those of the visits, by their numbers
      * @param workerCount how many work at once
+     * @param done told what was done, and to how many visits
      */
-    FleetAssessment(List<Unit> units, PackedVisits visits, int workerCount, Progress progress) {
-        this.units = units;
+    public PackedFleet(PackedVisits visits, List<Unit> units, int workerCount, ObjIntConsumer<String> done) {
         this.visits = visits;
-        this.rows = visits.byUnit(units.size());
-        this.progress = progress;
+        this.units = units;
+        this.rows = visits.byUnit();
+        this.done = done;
         this.workers = new Workers(workerCount);
     }
 
-    /** Makes what lies ahead of units, for one worker at a time. */
-    interface Ahead extends Supplier<FleetProspects> {}
+    /** Where one worker writes the verdicts of some units. */
+    public interface Written {
+        /** @param verdicts of all visits of a unit, in order of time */
+        void unit(Unit unit, List<Verdict> verdicts);
 
-    /** Learns across units day by day, closing each behind it. */
-    Closings learn() {
+        byte[] bytes();
+    }
+
+    /**
+     * Learns across units day by day, closing each behind it.
+     *
+     * @param before the first day from which nothing is learned yet
+     */
+    public Closings learn(LocalDate before) {
         Closings closings = new Closings();
         UnitLessons[] lessons = new UnitLessons[units.size()];
         int[] ordered = visits.byDay(rows);
-        for (int from = 0; from < ordered.length;) {
+        for (int from = 0; from < ordered.length && visits.day(ordered[from]).isBefore(before);) {
+            LocalDate day = visits.day(ordered[from]);
             int to = from + 1;
-            while (to < ordered.length && visits.day(ordered[to]).equals(visits.day(ordered[from]))) {
+            while (to < ordered.length && visits.day(ordered[to]).equals(day)) {
                 to++;
             }
-            closings.add(visits.day(ordered[from]), Closer.close(closings, visits.day(ordered[from]),
-                    lessonsOfDay(ordered, from, to, lessons, closings)));
-            progress.steps("visits learned from", to - from);
+            closings.add(day, Closer.close(closings, day, lessonsOfDay(ordered, from, to, lessons, closings)));
+            done.accept("visits learned from", to - from);
             from = to;
         }
         return closings;
@@ -112,43 +121,54 @@ final class FleetAssessment implements AutoCloseable {
     }
 
     private List<Visit> visitsOf(int[] ordered, int from, int to) {
-        String unitId = units.get(visits.unit(ordered[from])).id();
         List<Visit> some = new ArrayList<>(to - from);
         for (int i = from; i < to; i++) {
-            some.add(visits.visit(ordered[i], unitId));
+            some.add(visits.visit(ordered[i]));
         }
         some.sort(Assessment.IN_ORDER);
         return some;
     }
 
-    /** Judges all and writes one row each, unit by unit in order of identifiers, each in order of time. */
-    void judge(Closings closings, Ahead ahead, boolean withAdvice, OutputStream out) throws IOException {
-        ThreadLocal<FleetProspects> prospects = ThreadLocal.withInitial(ahead);
-        ArrayDeque<Future<byte[]>> waiting = new ArrayDeque<>();
-        ArrayDeque<Integer> sizes = new ArrayDeque<>();
-        for (int from = 0; from < rows.length || !waiting.isEmpty();) {
-            if (from < rows.length && waiting.size() < AHEAD * workers.count()) {
-                int begin = from;
-                int end = endOfUnit(rows, Math.min(rows.length, from + VISITS_AT_ONCE), rows.length);
-                waiting.add(workers.begin(() -> judged(begin, end, closings, prospects.get(), withAdvice)));
-                sizes.add(end - begin);
-                from = end;
-            } else {
-                out.write(Workers.result(waiting.remove()));
-                progress.steps("visits judged", sizes.remove());
-            }
+    /** Judges all and writes them unit by unit in order of identifiers. */
+    public void judge(Closings closings, Supplier<? extends Written> written, OutputStream out) throws IOException {
+        workers.<Judged, IOException>inOrder(new Pieces(closings, written), judged -> {
+            out.write(judged.bytes());
+            done.accept("visits judged", judged.visits());
+        });
+    }
+
+    private record Judged(int visits, byte[] bytes) {}
+
+    /** Some units after others. */
+    private final class Pieces implements Iterator<Callable<Judged>> {
+        private final Closings closings;
+        private final Supplier<? extends Written> written;
+        private int next;
+
+        Pieces(Closings closings, Supplier<? extends Written> written) {
+            this.closings = closings;
+            this.written = written;
+        }
+
+        @Override
+        public boolean hasNext() {
+            return next < rows.length;
+        }
+
+        @Override
+        public Callable<Judged> next() {
+            int from = next;
+            int to = endOfUnit(rows, Math.min(rows.length, from + VISITS_AT_ONCE), rows.length);
+            next = to;
+            return () -> new Judged(to - from, judged(from, to, closings, written.get()));
         }
     }
 
-    private byte[] judged(int from, int to, Closings closings, FleetProspects fleet, boolean withAdvice) {
-        VerdictRows written = new VerdictRows(withAdvice);
+    private byte[] judged(int from, int to, Closings closings, Written written) {
         for (int start = from; start < to;) {
             int end = endOfUnit(rows, start + 1, to);
             Unit unit = units.get(visits.unit(rows[start]));
-            UnitProspects prospects = fleet.of(unit);
-            for (Verdict verdict : Assessment.briefly(unit, visitsOf(rows, start, end), closings)) {
-                written.add(prospects.after(verdict));
-            }
+            written.unit(unit, Assessment.briefly(unit, visitsOf(rows, start, end), closings));
             start = end;
         }
         return written.bytes();
