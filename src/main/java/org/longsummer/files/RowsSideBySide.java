@@ -2,10 +2,8 @@ package org.longsummer.files;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.Future;
 import java.util.function.BiConsumer;
 import java.util.function.Function;
 import org.longsummer.store.Workers;
@@ -13,13 +11,12 @@ import org.longsummer.store.Workers;
 /** Reads the rows of a large file on all processors and takes them, and what is wrong with them, in the order of the file. */
 final class RowsSideBySide<T> implements AutoCloseable {
     private static final int ROWS_AT_ONCE = 250;
-    private static final int PARTS_AHEAD = 8;
 
     private final Findings findings;
     private final Function<Row, T> reading;
     private final BiConsumer<Row, T> taker;
     private final Workers workers = new Workers(Runtime.getRuntime().availableProcessors());
-    private final ArrayDeque<Future<List<Read<T>>>> underway = new ArrayDeque<>();
+    private final Workers.Line<List<Read<T>>, RuntimeException> underway = workers.line(this::take);
     /** What the sheet finds comes after what is wrong with the rows before. */
     private final Findings ofSheet = new Findings(this::note);
     private List<Row> waiting = new ArrayList<>();
@@ -61,10 +58,7 @@ final class RowsSideBySide<T> implements AutoCloseable {
         if (waiting.size() == ROWS_AT_ONCE) {
             List<Row> some = waiting;
             waiting = new ArrayList<>(ROWS_AT_ONCE);
-            underway.add(workers.begin(() -> read(some)));
-            if (underway.size() > PARTS_AHEAD) {
-                take(Workers.result(underway.remove()));
-            }
+            underway.add(() -> read(some));
         }
     }
 
@@ -73,9 +67,7 @@ final class RowsSideBySide<T> implements AutoCloseable {
     }
 
     private void takeAll() {
-        while (!underway.isEmpty()) {
-            take(Workers.result(underway.remove()));
-        }
+        underway.takeAll();
         List<Row> rest = waiting;
         waiting = new ArrayList<>();
         take(read(rest));

@@ -37,10 +37,9 @@ record Gathered(Basis basis, PackedVisits visits, int[] fresh, int alreadyStored
         }
         int given = visits.count();
         int[] fresh = visits.byUnit();
-        boolean isHistory = Arrays.stream(fresh).filter(row -> isClosed(known, visits.day(row))).count() > basis.visits();
+        boolean isHistory = Arrays.stream(fresh).filter(row -> known.isThrough(visits.day(row))).count() > basis.visits();
         boolean learnsAnew = isHistory || known.through().isEmpty();
-        boolean isUpToDate = known.through().filter(closed -> !closed.isBefore(today.minusDays(1))).isPresent();
-        if (!learnsAnew && !isUpToDate || known.through().filter(closed -> closed.isAfter(today)).isPresent()) {
+        if (!learnsAnew && !known.isThrough(today.minusDays(1)) || known.isAheadOf(today)) {
             return Optional.empty();
         }
         if (basis.visits() > 0) {
@@ -51,10 +50,6 @@ record Gathered(Basis basis, PackedVisits visits, int[] fresh, int alreadyStored
 
     boolean learnsAnew() {
         return isHistory || basis.closedThrough().isEmpty();
-    }
-
-    private static boolean isClosed(LearnedLevels.Closed known, LocalDate day) {
-        return known.through().filter(closed -> !day.isAfter(closed)).isPresent();
     }
 
     /** @return false when a row has the id of another visit */

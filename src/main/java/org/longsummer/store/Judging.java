@@ -212,7 +212,7 @@ public final class Judging {
     /** What was learned until yesterday; closes what is still open. */
     LearnedLevels.Closed closed(Handle handle) {
         LearnedLevels.Closed known = known(handle);
-        if (isClosedUntilYesterday(known)) {
+        if (known.isThrough(today().minusDays(1))) {
             return known;
         }
         LearnedLevels.Closed closed = OpenDays.closeBefore(handle, today(), LearnedLevels.read(handle));
@@ -220,13 +220,10 @@ public final class Judging {
         return closed;
     }
 
-    private boolean isClosedUntilYesterday(LearnedLevels.Closed known) {
-        return known.through().filter(through -> !through.isBefore(today().minusDays(1))).isPresent();
-    }
-
     /** Every day that is over was closed and, as far as can be told, no other one. */
     boolean isInStep(LearnedLevels.Closed known) {
-        return isClosedUntilYesterday(known) && known.through().filter(through -> through.isAfter(today())).isEmpty();
+        LocalDate today = today();
+        return known.isThrough(today.minusDays(1)) && !known.isAheadOf(today);
     }
 
     private LocalDate today() {
@@ -237,20 +234,12 @@ public final class Judging {
     LearnedLevels.Closed known(Handle handle) {
         LocalDate today = today();
         LearnedLevels.Closed known = learned.known(handle);
-        if (known.through().filter(through -> through.isAfter(today)).isEmpty()) {
+        if (!known.isAheadOf(today)) {
             return known;
         }
         LearnedLevels.Closed reopened = LearnedLevels.reopenAfter(handle, today, known);
         learned.publishAfterCommit(handle, reopened);
         return reopened;
-    }
-
-    private Closings learnedAnew(Handle handle) {
-        LocalDate today = today();
-        LearnedLevels.Closed begun = LearnedLevels.beginGeneration(handle, known(handle).generation() + 1);
-        LearnedLevels.Closed closed = OpenDays.closeBefore(handle, today, begun);
-        learned.publishAfterCommit(handle, closed);
-        return closed.closings();
     }
 
     JudgedUnit judged(Handle handle, FleetUnit unit, List<Visit> visits, Closings closings, Predicate<Visit> explained) {

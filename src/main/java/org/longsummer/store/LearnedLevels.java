@@ -36,7 +36,18 @@ public final class LearnedLevels {
      * @param through the last UTC day that was closed
      * @param closings what each day changed
      */
-    record Closed(int generation, Optional<LocalDate> through, Closings closings) {}
+    record Closed(int generation, Optional<LocalDate> through, Closings closings) {
+
+        /** Whether a day and all before it were closed. */
+        boolean isThrough(LocalDate day) {
+            return through.isPresent() && !through.get().isBefore(day);
+        }
+
+        /** Whether days after this one were closed, too: the clock was ahead then. */
+        boolean isAheadOf(LocalDate day) {
+            return through.isPresent() && through.get().isAfter(day);
+        }
+    }
 
     /** All closings so far; not to be changed. */
     public Closings all() {

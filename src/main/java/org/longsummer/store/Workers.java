@@ -45,11 +45,37 @@ public final class Workers implements AutoCloseable {
      * @param pieces made as they are needed, on this thread
      */
     public <T, X extends Exception> void inOrder(Iterator<? extends Callable<T>> pieces, Taker<T, X> taker) throws X {
-        ArrayDeque<Future<T>> underway = new ArrayDeque<>();
-        while (pieces.hasNext() || !underway.isEmpty()) {
-            if (pieces.hasNext() && underway.size() < AHEAD * count) {
-                underway.add(begin(pieces.next()));
-            } else {
+        Line<T, X> line = line(taker);
+        while (pieces.hasNext()) {
+            line.add(pieces.next());
+        }
+        line.takeAll();
+    }
+
+    /** The same for pieces that come one by one. */
+    public <T, X extends Exception> Line<T, X> line(Taker<T, X> taker) {
+        return new Line<>(taker);
+    }
+
+    /** Pieces that are under way, few at any moment, and whoever takes what they came to in their order; for one thread. */
+    public final class Line<T, X extends Exception> {
+        private final ArrayDeque<Future<T>> underway = new ArrayDeque<>();
+        private final Taker<T, X> taker;
+
+        private Line(Taker<T, X> taker) {
+            this.taker = taker;
+        }
+
+        public void add(Callable<T> piece) throws X {
+            if (underway.size() == AHEAD * count) {
+                taker.take(result(underway.remove()));
+            }
+            underway.add(begin(piece));
+        }
+
+        /** Takes what all pieces so far came to. */
+        public void takeAll() throws X {
+            while (!underway.isEmpty()) {
                 taker.take(result(underway.remove()));
             }
         }
